@@ -1,0 +1,37 @@
+package hairline.parser;
+
+import java.io.IOException;
+import java.nio.file.Path;
+
+/**
+ * The text of a part program, readable from any line start any number of times: a file, or bytes in
+ * memory.
+ */
+public interface PartProgram {
+  /** How a report calls it: the path as given, or a name for bytes without a file. */
+  String name();
+
+  /**
+   * Its blocks, from the start of a line.
+   *
+   * @param byteOffset where that line begins; 0 is the start of the file, byte order mark included
+   * @param line the number of that line
+   * @throws IOException if the bytes cannot be read
+   */
+  BlockSource blocksFrom(long byteOffset, int line) throws IOException;
+
+  /** Its blocks from the first on. */
+  default BlockSource blocks() throws IOException {
+    return blocksFrom(0, 1);
+  }
+
+  /** A program in a file, which must be seekable. */
+  static PartProgram of(Path file) {
+    throw new UnsupportedOperationException(file.toString());
+  }
+
+  /** A program in memory. */
+  static PartProgram of(String name, byte[] bytes) {
+    throw new UnsupportedOperationException(name + bytes.length);
+  }
+}
