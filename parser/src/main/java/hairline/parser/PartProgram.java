@@ -1,7 +1,6 @@
 package hairline.parser;
 
 import java.io.IOException;
-import java.nio.file.Path;
 
 /**
  * The text of a part program, readable from any line start any number of times: a file, or bytes in
@@ -23,15 +22,5 @@ public interface PartProgram {
   /** Its blocks from the first on. */
   default BlockSource blocks() throws IOException {
     return blocksFrom(0, 1);
-  }
-
-  /** A program in a file, which must be seekable. */
-  static PartProgram of(Path file) {
-    throw new UnsupportedOperationException(file.toString());
-  }
-
-  /** A program in memory. */
-  static PartProgram of(String name, byte[] bytes) {
-    throw new UnsupportedOperationException(name + bytes.length);
   }
 }
