@@ -1,0 +1,170 @@
+package hairline.checks.motion;
+
+import hairline.parser.Block;
+import hairline.parser.Problem;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What happens when a program runs, in order of execution. Stages pass events on and may add their
+ * own; rules subscribe to the kinds they need.
+ */
+public interface Event {
+  /** The block that causes it. */
+  Place at();
+
+  /** A block begins to be executed; before all other events of the block. */
+  record BlockStarted(Place at, Block block, Modes modes) implements Event {}
+
+  /** The modal state changed: once a block at most, before its move. */
+  record ModesChanged(Place at, Modes before, Modes after) implements Event {}
+
+  /** A tool is put in the spindle (M6); the spindle stops for it. */
+  record ToolChanged(Place at, Modal<Integer> before, Modal<Integer> after, Modes modes)
+      implements Event {}
+
+  /** The spindle starts, stops or changes speed. */
+  record SpindleChanged(Place at, Modes before, Modes after) implements Event {}
+
+  /** G43, G44 or G49 took effect; {@code number} 0 is none. */
+  record LengthOffsetSet(Place at, int number, Modes modes) implements Event {}
+
+  /** G41, G42 switched on or G40 off; acts on the next move in the plane. */
+  record CompensationSet(Place at, Modes.Compensation before, Modes.Compensation after, Modes modes)
+      implements Event {}
+
+  /** G4; seconds are empty where the unit of its word is not known. */
+  record Dwelled(Place at, OptionalDouble seconds, Modes modes) implements Event {}
+
+  /** M0, M1, M60. */
+  record Stopped(Place at, String code, Modes modes) implements Event {}
+
+  /**
+   * A code or call that the sheet gives a meaning.
+   *
+   * @param code as written on the sheet, e.g. "M71" or "P9001"
+   * @param meaning the sheet's word for it
+   */
+  record MachineCode(Place at, String code, Meaning meaning, Modes modes) implements Event {
+    /** What machine codes can mean. */
+    public enum Meaning {
+      WARM_UP,
+      MEASURE_TOOL,
+      COOLANT_ON,
+      COOLANT_OFF,
+      IGNORE
+    }
+  }
+
+  /** A G92, G52 or G10 L2 shift was set, or taken back ({@code active} false). */
+  record ShiftSet(Place at, String code, boolean active, Modes modes) implements Event {}
+
+  /** A subprogram is entered; {@code depth} is 1 for the first level. */
+  record SubprogramEntered(Place at, String name, int depth) implements Event {}
+
+  /** A subprogram is left. */
+  record SubprogramLeft(Place at, String name, int depth) implements Event {}
+
+  /**
+   * The program has ended.
+   *
+   * @param code M2, M30, M99 or empty where the text just ends
+   * @param modes the state at the end
+   */
+  record Ended(Place at, Optional<String> code, Modes modes) implements Event {}
+
+  // What the interpreter noticed while reading words.
+
+  /** The grammar could not read the block, or only with a remark; reported once for each line. */
+  record BlockProblem(Place at, Problem problem) implements Event {}
+
+  /**
+   * A coordinate, I, J, K or R word has digits that the control rounds away.
+   *
+   * @param letter its address
+   * @param written its value as written, in the units of the block
+   * @param units those units
+   * @param writtenPm the value in picometres (nearest)
+   * @param storedPm the value the control keeps
+   */
+  record WordRounded(
+      Place at,
+      char letter,
+      BigDecimal written,
+      Modes.Units units,
+      long writtenPm,
+      long storedPm,
+      Modes modes)
+      implements Event {}
+
+  /**
+   * A coordinate, I, J, K, R or Q word other than zero has no decimal point.
+   *
+   * @param readAsPm how the control reads it, in picometres
+   * @param readAsIncrements whether that reading is in increments
+   */
+  record PointMissing(
+      Place at, char letter, BigDecimal written, long readAsPm, boolean readAsIncrements)
+      implements Event {}
+
+  /** A block moves as written, yet no axis as stored. */
+  record MoveVanished(Place at, Position writtenFrom, Position writtenTo, Modes modes)
+      implements Event {}
+
+  /**
+   * Under G91, stored and written positions of an axis have drifted apart by more than one
+   * resolution since {@code since}; once for each axis and stretch.
+   */
+  record IncrementalDrift(Place at, Axis axis, Place since, int roundedMoves, long driftPm)
+      implements Event {}
+
+  /**
+   * An arc that cannot be computed: no centre given, centre at the start, radius too short. The
+   * move is left out and the axes keep their commanded end.
+   */
+  record ArcImpossible(
+      Place at,
+      String reason,
+      OptionalDouble startRadiusMm,
+      OptionalDouble endRadiusMm,
+      Modes modes)
+      implements Event {}
+
+  /** A G or M code without known meaning; the state it may touch is unknown from here on. */
+  record CodeUnknown(Place at, String code) implements Event {}
+
+  /** Two codes that exclude each other in one block. */
+  record CodesConflict(Place at, String first, String second, String why) implements Event {}
+
+  /** A word that should have a number the control accepts, and has not (e.g. negative F, T1.5). */
+  record WordRefused(Place at, String word, String why) implements Event {}
+
+  /**
+   * A state item was needed that the program never stated: "units", "distance", "feed mode",
+   * "plane".
+   */
+  record StartAssumed(Place at, String item, String assumed) implements Event {}
+
+  /** The first move in work coordinates, and no work offset was chosen. */
+  record OffsetAssumed(Place at) implements Event {}
+
+  /** A call whose program is not found. */
+  record SubprogramMissing(Place at, String name, List<String> lookedAt) implements Event {}
+
+  /** A call that comes back to itself or nests too deep; the call is left out. */
+  record SubprogramEndless(Place at, List<String> chain, int depthLimit) implements Event {}
+
+  /** The step budget is used up; interpretation ends here. */
+  record StepBudgetReached(Place at, long budget) implements Event {}
+
+  /** An N number stands twice in one program. */
+  record SequenceRepeated(Place at, String number, Place first) implements Event {}
+
+  /** What a block that was not understood made unknown, for the list of things not checked. */
+  record BecameUnknown(Place at, String what) implements Event {}
+
+  /** A table reached its stated cap, so that something is no longer followed. */
+  record CapReached(Place at, String what, long cap) implements Event {}
+}
