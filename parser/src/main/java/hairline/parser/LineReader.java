@@ -1,0 +1,154 @@
+package hairline.parser;
+
+import java.io.Closeable;
+import java.io.IOException;
+
+/**
+ * Cuts bytes into lines, which end in CRLF, LF or a lone CR. Holds one buffer, whatever the length
+ * of a line.
+ */
+final class LineReader implements Closeable {
+  private static final int CHUNK_BYTES = 65_536;
+
+  private final ByteSource source;
+  private final byte[] buffer = new byte[Limits.LINE_BYTES + CHUNK_BYTES];
+
+  /** The unread bytes are those from {@code start} to before {@code end}. */
+  private int start;
+
+  private int end;
+
+  /** Where in the source the byte at {@code start} stands. */
+  private long startOffset;
+
+  private int nextNumber;
+  private boolean exhausted;
+
+  LineReader(ByteSource source, long byteOffset, int line) {
+    this.source = source;
+    this.startOffset = byteOffset;
+    this.nextNumber = line;
+  }
+
+  /**
+   * Reads the next line.
+   *
+   * @return false at the end
+   */
+  boolean read(Line line) throws IOException {
+    if (start == end && !fill()) {
+      return false;
+    }
+    int scanned = start;
+    while (true) {
+      int eol = findLineEnd(scanned);
+      if (eol >= 0) {
+        finish(line, eol - start, eol - start);
+        skipLineEnd(eol);
+        return true;
+      }
+      if (end - start > Limits.LINE_BYTES) {
+        readLongLine(line);
+        return true;
+      }
+      scanned = end - start;
+      if (!fill()) {
+        finish(line, end - start, end - start);
+        consume(end);
+        return true;
+      }
+      scanned += start;
+    }
+  }
+
+  /** The offset of the first byte that no line has taken yet. */
+  long offset() {
+    return startOffset;
+  }
+
+  /** The number of the next line. */
+  int number() {
+    return nextNumber;
+  }
+
+  @Override
+  public void close() throws IOException {
+    source.close();
+  }
+
+  private void finish(Line line, int kept, long length) {
+    line.number = nextNumber++;
+    line.byteOffset = startOffset;
+    line.byteLength = (int) Math.min(length, Integer.MAX_VALUE);
+    line.tooLong = length > Limits.LINE_BYTES;
+    int from = start;
+    int to = start + Math.min(kept, Limits.LINE_BYTES);
+    if (startOffset == 0 && startsWithByteOrderMark(to)) {
+      from += 3;
+    }
+    line.decode(buffer, from, to);
+  }
+
+  private boolean startsWithByteOrderMark(int to) {
+    return to - start >= 3
+        && buffer[start] == (byte) 0xEF
+        && buffer[start + 1] == (byte) 0xBB
+        && buffer[start + 2] == (byte) 0xBF;
+  }
+
+  /** Takes the beginning of a line that does not fit the buffer, and runs to its end. */
+  private void readLongLine(Line line) throws IOException {
+    long begin = startOffset;
+    finish(line, Limits.LINE_BYTES, Long.MAX_VALUE);
+    consume(end);
+    int eol = -1;
+    while (eol < 0 && fill()) {
+      eol = findLineEnd(start);
+      consume(eol < 0 ? end : eol);
+    }
+    line.byteLength = (int) Math.min(startOffset - begin, Integer.MAX_VALUE);
+    if (eol >= 0) {
+      skipLineEnd(eol);
+    }
+  }
+
+  private int findLineEnd(int from) {
+    for (int i = from; i < end; i++) {
+      byte b = buffer[i];
+      if (b == '\n' || b == '\r') {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private void skipLineEnd(int eol) throws IOException {
+    boolean carriageReturn = buffer[eol] == '\r';
+    consume(eol + 1);
+    if (carriageReturn && (start < end || fill()) && buffer[start] == '\n') {
+      consume(start + 1);
+    }
+  }
+
+  private void consume(int to) {
+    startOffset += to - start;
+    start = to;
+  }
+
+  /** Reads more bytes behind the unread ones, which move to the front of the buffer. */
+  private boolean fill() throws IOException {
+    if (exhausted) {
+      return false;
+    }
+    System.arraycopy(buffer, start, buffer, 0, end - start);
+    end -= start;
+    start = 0;
+    int read = source.read(startOffset + end, buffer, end, CHUNK_BYTES);
+    if (read < 0) {
+      exhausted = true;
+      return false;
+    }
+    end += read;
+    return true;
+  }
+}

@@ -1,0 +1,98 @@
+package hairline.parser;
+
+import hairline.parser.grammar.PartProgramParser;
+import hairline.parser.grammar.PartProgramParser.BlockContext;
+import java.util.Optional;
+import org.antlr.v4.runtime.BailErrorStrategy;
+import org.antlr.v4.runtime.CommonTokenStream;
+import org.antlr.v4.runtime.DefaultErrorStrategy;
+import org.antlr.v4.runtime.InputMismatchException;
+import org.antlr.v4.runtime.NoViableAltException;
+import org.antlr.v4.runtime.Parser;
+import org.antlr.v4.runtime.RecognitionException;
+import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.atn.ATNState;
+import org.antlr.v4.runtime.atn.PredictionMode;
+import org.antlr.v4.runtime.misc.IntervalSet;
+import org.antlr.v4.runtime.misc.ParseCancellationException;
+
+/**
+ * Parses a block fast (SLL); where that fails, once more with full context (LL), stopping at the
+ * first token that does not fit and keeping what was expected there.
+ */
+final class StopAtFirstError {
+  private final BailErrorStrategy bail = new BailErrorStrategy();
+  private final FirstError firstError = new FirstError();
+
+  /** The tree, or nothing where the block breaks the grammar. */
+  Optional<BlockContext> parse(PartProgramParser parser, CommonTokenStream tokens) {
+    parser.setTokenStream(tokens);
+    parser.setErrorHandler(bail);
+    try {
+      return Optional.of(parser.block());
+    } catch (ParseCancellationException e) {
+      return parseAgain(parser, tokens);
+    }
+  }
+
+  private Optional<BlockContext> parseAgain(PartProgramParser parser, CommonTokenStream tokens) {
+    tokens.seek(0);
+    parser.reset();
+    parser.setErrorHandler(firstError);
+    parser.getInterpreter().setPredictionMode(PredictionMode.LL);
+    try {
+      return Optional.of(parser.block());
+    } catch (ParseCancellationException e) {
+      return Optional.empty();
+    } finally {
+      parser.getInterpreter().setPredictionMode(PredictionMode.SLL);
+    }
+  }
+
+  /** The token that did not fit. */
+  Token offender() {
+    return firstError.offender;
+  }
+
+  /** The token types that would have fitted. */
+  IntervalSet expected() {
+    return firstError.expected;
+  }
+
+  private static final class FirstError extends DefaultErrorStrategy {
+    private Token offender = new org.antlr.v4.runtime.CommonToken(Token.EOF);
+    private IntervalSet expected = new IntervalSet();
+
+    private ParseCancellationException stop(Parser parser, RecognitionException e) {
+      offender =
+          e instanceof NoViableAltException noViable
+              ? noViable.getStartToken()
+              : e.getOffendingToken();
+      expected = parser.getExpectedTokens();
+      return new ParseCancellationException(e);
+    }
+
+    @Override
+    public void recover(Parser recognizer, RecognitionException e) {
+      throw stop(recognizer, e);
+    }
+
+    @Override
+    public Token recoverInline(Parser recognizer) {
+      throw stop(recognizer, new InputMismatchException(recognizer));
+    }
+
+    @Override
+    public void reportError(Parser recognizer, RecognitionException e) {}
+
+    /** Told at every choice, before the parser enters it: here all that could follow is known. */
+    @Override
+    public void sync(Parser recognizer) {
+      ATNState state = recognizer.getATN().states.get(recognizer.getState());
+      IntervalSet next = recognizer.getATN().nextTokens(state);
+      if (!next.contains(recognizer.getInputStream().LA(1)) && !next.contains(Token.EPSILON)) {
+        throw stop(recognizer, new InputMismatchException(recognizer));
+      }
+    }
+  }
+}

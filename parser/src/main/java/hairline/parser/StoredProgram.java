@@ -1,0 +1,67 @@
+package hairline.parser;
+
+import java.io.IOException;
+import java.util.Optional;
+import java.util.OptionalLong;
+
+/** A part program over bytes that can be read from any place. */
+final class StoredProgram implements PartProgram {
+  /** Opens the bytes for one reader. */
+  @FunctionalInterface
+  interface Opener {
+    ByteSource open() throws IOException;
+  }
+
+  private final String name;
+  private final Opener opener;
+  private OptionalLong leaderEnd = OptionalLong.empty();
+
+  StoredProgram(String name, Opener opener) {
+    this.name = name;
+    this.opener = opener;
+  }
+
+  @Override
+  public String name() {
+    return name;
+  }
+
+  @Override
+  public BlockSource blocksFrom(long byteOffset, int line) throws IOException {
+    long leaderEnd = leaderEnd();
+    return new Blocks(new LineReader(opener.open(), byteOffset, line), leaderEnd);
+  }
+
+  /** Looks at the head of the file once; subprograms open many readers. */
+  private synchronized long leaderEnd() throws IOException {
+    if (leaderEnd.isEmpty()) {
+      leaderEnd = OptionalLong.of(Leader.end(opener));
+    }
+    return leaderEnd.getAsLong();
+  }
+
+  private static final class Blocks implements BlockSource {
+    private final LineReader lines;
+    private final long leaderEnd;
+    private final Line line = new Line();
+    private final BlockParser parser = new BlockParser();
+
+    Blocks(LineReader lines, long leaderEnd) {
+      this.lines = lines;
+      this.leaderEnd = leaderEnd;
+    }
+
+    @Override
+    public Optional<Block> next() throws IOException {
+      if (!lines.read(line)) {
+        return Optional.empty();
+      }
+      return Optional.of(line.byteOffset < leaderEnd ? Leader.block(line) : parser.parse(line));
+    }
+
+    @Override
+    public void close() throws IOException {
+      lines.close();
+    }
+  }
+}
