@@ -1,0 +1,9 @@
+package hairline.checks.setup;
+
+/** Units at power-on. */
+public enum StartUnits {
+  /** Millimetres. */
+  MM,
+  /** Inches. */
+  INCH
+}
