@@ -1,0 +1,35 @@
+package hairline.checks.stock;
+
+import hairline.checks.motion.Place;
+import java.util.Optional;
+
+/**
+ * One of the two finished levels of a step.
+ *
+ * @param levelId the level, {@link Cut#UNCUT} for the uncut top; of two levels, the smaller id was
+ *     cut first
+ * @param storedZPm its Z as stored
+ * @param writtenZPm its Z as written
+ * @param first the first block that cut it; empty for the uncut top
+ * @param last the last block that cut it; empty for the uncut top
+ * @param tool the tool that cut it; empty for the uncut top
+ * @param firstOperation the operation of its first block, 0 for the uncut top
+ * @param lastOperation the operation of its last block, 0 for the uncut top
+ * @param approach from where Z came when it was first cut
+ */
+public record Terrace(
+    int levelId,
+    long storedZPm,
+    long writtenZPm,
+    Optional<Place> first,
+    Optional<Place> last,
+    Optional<ToolShape> tool,
+    int firstOperation,
+    int lastOperation,
+    ApproachDirection approach) {
+
+  /** Whether it is the uncut top of the stock. */
+  public boolean uncut() {
+    return levelId == Cut.UNCUT;
+  }
+}
