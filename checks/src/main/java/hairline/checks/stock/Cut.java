@@ -4,6 +4,8 @@ import hairline.checks.motion.Event;
 import hairline.checks.motion.Modes;
 import hairline.checks.motion.Move;
 import hairline.checks.motion.Place;
+import hairline.checks.setup.Feature;
+import hairline.checks.setup.Tool;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,7 +22,7 @@ import java.util.OptionalLong;
  * @param move the move itself
  * @param contact whether it removes stock; a spring pass counts as contact
  * @param contactBy what decided that
- * @param tool the tool, where the sheet gives its diameter
+ * @param tool the tool, where the sheet lists it
  * @param stepDowns the heights taken over a meaningful part of the path, the largest first; empty
  *     without contact, in a spring pass, and where the surface before is not known
  * @param surfacePartlyUnknown whether a part of the path runs over a surface of unknown height, so
@@ -45,7 +47,7 @@ public record Cut(
     Move move,
     Contact contact,
     ContactBasis contactBy,
-    Optional<ToolShape> tool,
+    Optional<Tool> tool,
     List<StepDown> stepDowns,
     boolean surfacePartlyUnknown,
     OptionalDouble radialMm,
@@ -57,7 +59,7 @@ public record Cut(
     int levelId,
     boolean runsAtLevel,
     int passId,
-    Optional<FeatureArea> feature)
+    Optional<Feature> feature)
     implements Event {
 
   /** Level id of the uncut top of the stock. */

@@ -2,6 +2,8 @@ package hairline.checks.stock;
 
 import hairline.checks.motion.Event;
 import hairline.checks.motion.Place;
+import hairline.checks.setup.Feature;
+import hairline.checks.setup.Tool;
 import java.util.Optional;
 import java.util.OptionalLong;
 
@@ -16,7 +18,7 @@ import java.util.OptionalLong;
  * @param storedZPm its Z as stored
  * @param writtenZPm its Z as written
  * @param approach from where Z came
- * @param tool the tool, where the sheet gives its diameter
+ * @param tool the tool, where the sheet lists it
  * @param operation the operation
  * @param feature the feature of that first cut
  * @param offset the work offset, "G54" and so on
@@ -31,9 +33,9 @@ public record LevelReached(
     long storedZPm,
     long writtenZPm,
     ApproachDirection approach,
-    Optional<ToolShape> tool,
+    Optional<Tool> tool,
     int operation,
-    Optional<FeatureArea> feature,
+    Optional<Feature> feature,
     String offset,
     OptionalLong stepDownPm,
     OptionalLong writtenStepDownPm)

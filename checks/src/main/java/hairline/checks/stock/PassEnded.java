@@ -2,6 +2,8 @@ package hairline.checks.stock;
 
 import hairline.checks.motion.Event;
 import hairline.checks.motion.Place;
+import hairline.checks.setup.Feature;
+import hairline.checks.setup.Tool;
 import java.util.Optional;
 import java.util.OptionalLong;
 
@@ -19,7 +21,7 @@ import java.util.OptionalLong;
  * @param writtenStepDownPm the same from values as written
  * @param fine whether every cut of it in contact is a fine cut
  * @param spring whether every cut of it in contact is a spring pass
- * @param tool the tool, where the sheet gives its diameter
+ * @param tool the tool, where the sheet lists it
  * @param operation the operation
  * @param feature the feature of its first cut
  * @param offset the work offset
@@ -35,8 +37,8 @@ public record PassEnded(
     OptionalLong writtenStepDownPm,
     boolean fine,
     boolean spring,
-    Optional<ToolShape> tool,
+    Optional<Tool> tool,
     int operation,
-    Optional<FeatureArea> feature,
+    Optional<Feature> feature,
     String offset)
     implements Event {}

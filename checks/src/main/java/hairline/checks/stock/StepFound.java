@@ -2,6 +2,7 @@ package hairline.checks.stock;
 
 import hairline.checks.motion.Event;
 import hairline.checks.motion.Place;
+import hairline.checks.setup.Feature;
 import java.util.Optional;
 
 /**
@@ -24,7 +25,7 @@ public record StepFound(
     Terrace lower,
     long heightPm,
     long writtenHeightPm,
-    Optional<FeatureArea> feature,
+    Optional<Feature> feature,
     String offset,
     double borderMm)
     implements Event {

@@ -1,6 +1,7 @@
 package hairline.checks.stock;
 
 import hairline.checks.motion.Place;
+import hairline.checks.setup.Tool;
 import java.util.Optional;
 
 /**
@@ -23,7 +24,7 @@ public record Terrace(
     long writtenZPm,
     Optional<Place> first,
     Optional<Place> last,
-    Optional<ToolShape> tool,
+    Optional<Tool> tool,
     int firstOperation,
     int lastOperation,
     ApproachDirection approach) {
