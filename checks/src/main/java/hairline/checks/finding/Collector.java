@@ -1,0 +1,157 @@
+package hairline.checks.finding;
+
+import hairline.checks.motion.Place;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Takes what rules say of one run and makes findings of it while streaming: accepts, explains away,
+ * groups. Its memory grows with the number of different faults, not with how often they occur.
+ */
+public final class Collector {
+  /** At most so many groups; what comes later is counted under "not checked". */
+  public static final int MOST_GROUPS = 10_000;
+
+  /** At most so many lines are remembered whose findings explain others of the line away. */
+  public static final int MOST_HIDING_LINES = 100_000;
+
+  /** A group of findings: same rule, operation, cause, and same answer to "accepted?". */
+  public record Key(String rule, int operation, String cause, Optional<String> accepted) {}
+
+  private record Line(int file, int line) {}
+
+  private record Missing(String rule, String reason) {}
+
+  private final Accepts accepts;
+  private final Map<String, List<String>> hidesInBlock;
+  private final Map<Key, Group> groups = new LinkedHashMap<>();
+  private final Map<Missing, NotChecked> notChecked = new LinkedHashMap<>();
+  private final Set<Assumption> assumptions = new LinkedHashSet<>();
+  private final List<Occurrence> ofThisBlock = new ArrayList<>();
+  private final Map<Line, Set<String>> hiddenAt = new HashMap<>();
+
+  /**
+   * @param accepts the accept comments of the program
+   * @param hidesInBlock for each rule, which rules its findings explain away in their own block;
+   *     "*" for all others
+   */
+  public Collector(Accepts accepts, Map<String, List<String>> hidesInBlock) {
+    this.accepts = accepts;
+    this.hidesInBlock = Map.copyOf(hidesInBlock);
+  }
+
+  /** Takes one occurrence. */
+  public void report(Occurrence occurrence) {
+    List<String> hidden = hidesInBlock.get(occurrence.rule());
+    if (hidden != null && hiddenAt.size() < MOST_HIDING_LINES) {
+      hiddenAt.computeIfAbsent(line(occurrence.at()), k -> new HashSet<>()).addAll(hidden);
+    }
+    ofThisBlock.add(occurrence);
+  }
+
+  /** Ends a block: what explains away within it is known now. */
+  public void endBlock() {
+    if (ofThisBlock.isEmpty()) {
+      return;
+    }
+    for (Occurrence occurrence : ofThisBlock) {
+      if (!isHidden(occurrence)) {
+        group(occurrence);
+      }
+    }
+    ofThisBlock.clear();
+  }
+
+  private boolean isHidden(Occurrence occurrence) {
+    Set<String> hidden = hiddenAt.get(line(occurrence.at()));
+    if (hidden == null || hidden.contains(occurrence.rule())) {
+      return hidden != null;
+    }
+    return hidden.contains("*") && !hidesInBlock.containsKey(occurrence.rule());
+  }
+
+  private void group(Occurrence occurrence) {
+    Optional<String> accepted = accepts.reasonFor(occurrence.rule(), occurrence.at());
+    Key key = new Key(occurrence.rule(), occurrence.operation(), occurrence.cause(), accepted);
+    Group group = groups.get(key);
+    if (group != null) {
+      group.add(occurrence);
+    } else if (groups.size() < MOST_GROUPS) {
+      groups.put(key, new Group(occurrence));
+    } else {
+      notChecked(
+          occurrence.rule(),
+          "more than " + MOST_GROUPS + " different findings; the rest is only counted here",
+          Optional.of(occurrence.at()));
+    }
+  }
+
+  /** Takes note that a rule could not decide. */
+  public void notChecked(String rule, String reason, Optional<Place> at) {
+    notChecked.merge(
+        new Missing(rule, reason),
+        new NotChecked(rule, reason, at, 1),
+        (a, b) -> new NotChecked(rule, reason, a.first().or(b::first), a.count() + 1));
+  }
+
+  /** Takes note of a default that was used. */
+  public void assumed(Assumption assumption) {
+    assumptions.add(assumption);
+  }
+
+  /** The groups so far, in the order they began. */
+  public Map<Key, Finding> findings() {
+    endBlock();
+    Map<Key, Finding> all = new LinkedHashMap<>();
+    groups.forEach((key, group) -> all.put(key, group.finding(key)));
+    return all;
+  }
+
+  /** What could not be decided. */
+  public List<NotChecked> notChecked() {
+    return List.copyOf(notChecked.values());
+  }
+
+  /** Which defaults were used. */
+  public Set<Assumption> assumptions() {
+    return Set.copyOf(assumptions);
+  }
+
+  private static Line line(Place at) {
+    return new Line(at.file(), at.line());
+  }
+
+  private static final class Group {
+    private final Occurrence first;
+    private Occurrence worst;
+    private Place last;
+    private long count;
+
+    Group(Occurrence first) {
+      this.first = first;
+      this.worst = first;
+      this.last = first.at();
+      this.count = 1;
+    }
+
+    void add(Occurrence next) {
+      count++;
+      last = next.at();
+      int byLevel = next.level().compareTo(worst.level());
+      if (byLevel > 0 || (byLevel == 0 && next.severity() > worst.severity())) {
+        worst = next;
+      }
+    }
+
+    Finding finding(Key key) {
+      return new Finding(first, worst, count, last, Finding.BlockDelete.BOTH, key.accepted());
+    }
+  }
+}

@@ -1,0 +1,45 @@
+package hairline.checks.finding;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * All that a check says of one program.
+ *
+ * @param program its name as given
+ * @param files the files it is made of: the program itself, then subprogram files; {@link
+ *     hairline.checks.motion.Place#file()} is an index into it
+ * @param findings what stands, in order of place, then rule
+ * @param accepted findings that an accept comment answers
+ * @param notChecked what could not be decided
+ * @param assumptions defaults used
+ * @param sheet name of the setup sheet, or a phrase for the embedded one
+ * @param embeddedSheet whether the embedded sheet stood in for a missing one
+ * @param excerpts source lines that findings point at, by place
+ * @param incomplete whether some of it could not be analysed: a step budget reached, or a macro
+ *     statement unread
+ */
+public record ProgramResult(
+    String program,
+    List<String> files,
+    List<Finding> findings,
+    List<Finding> accepted,
+    List<NotChecked> notChecked,
+    List<Assumption> assumptions,
+    String sheet,
+    boolean embeddedSheet,
+    Map<SourceLine, String> excerpts,
+    boolean incomplete) {
+
+  /** A line of one of the files. */
+  public record SourceLine(int file, int line) {}
+
+  public ProgramResult {
+    files = List.copyOf(files);
+    findings = List.copyOf(findings);
+    accepted = List.copyOf(accepted);
+    notChecked = List.copyOf(notChecked);
+    assumptions = List.copyOf(assumptions);
+    excerpts = Map.copyOf(excerpts);
+  }
+}

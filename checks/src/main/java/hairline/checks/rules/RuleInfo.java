@@ -1,0 +1,79 @@
+package hairline.checks.rules;
+
+import hairline.checks.finding.Level;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What is known of a rule without running it.
+ *
+ * @param name lower case with hyphens; never changes once released
+ * @param level the level at which it speaks when sure
+ * @param group which of the questions it belongs to
+ * @param summary one line: what it finds
+ * @param needs what the stages before it must deliver
+ * @param hides which rules its findings explain away
+ */
+public record RuleInfo(
+    String name, Level level, Group group, String summary, Set<Need> needs, List<Hides> hides) {
+
+  public RuleInfo {
+    needs = Set.copyOf(needs);
+    hides = List.copyOf(hides);
+  }
+
+  /** A rule that explains nothing away. */
+  public static RuleInfo of(String name, Level level, Group group, String summary, Need... needs) {
+    return new RuleInfo(name, level, group, summary, Set.of(needs), List.of());
+  }
+
+  /** The same rule, explaining others away. */
+  public RuleInfo hiding(Scope scope, String... rules) {
+    List<Hides> more = new java.util.ArrayList<>(hides);
+    for (String rule : rules) {
+      more.add(new Hides(rule, scope));
+    }
+    return new RuleInfo(name, level, group, summary, needs, more);
+  }
+
+  /** The questions, in the order reports list rules. */
+  public enum Group {
+    NUMBERS,
+    STEPS,
+    CHIPS,
+    WARMTH,
+    MOTION,
+    STATE,
+    BUDGET
+  }
+
+  /** What a rule needs. */
+  public enum Need {
+    /** Words as written and stored. */
+    WORDS,
+    /** Modal state and its changes. */
+    STATE,
+    /** Contact, levels and step-downs. */
+    OVERLAP,
+    /** Times. */
+    TIMING
+  }
+
+  /** How far a finding explains others away. */
+  public enum Scope {
+    /** In its own block. */
+    BLOCK,
+    /** In its operation. */
+    OPERATION,
+    /** In the whole program. */
+    PROGRAM
+  }
+
+  /**
+   * A rule whose findings are explained away.
+   *
+   * @param rule its name; "*" for every other rule
+   * @param scope how far
+   */
+  public record Hides(String rule, Scope scope) {}
+}
