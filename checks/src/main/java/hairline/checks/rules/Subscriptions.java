@@ -5,12 +5,11 @@ import hairline.checks.motion.EventSink;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Consumer;
 
 /** Who wants which events. Handlers of one kind are called in the order they subscribed. */
 public final class Subscriptions implements EventSink {
-  private final Map<Class<?>, List<Consumer<Event>>> handlers = new IdentityHashMap<>();
+  private final IdentityHashMap<Class<?>, List<Consumer<Event>>> handlers = new IdentityHashMap<>();
 
   /** Calls the handler for every event of exactly this class. */
   public <E extends Event> void on(Class<E> kind, Consumer<? super E> handler) {

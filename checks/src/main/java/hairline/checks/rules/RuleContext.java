@@ -1,0 +1,102 @@
+package hairline.checks.rules;
+
+import hairline.checks.finding.Assumption;
+import hairline.checks.finding.Collector;
+import hairline.checks.finding.Level;
+import hairline.checks.finding.Occurrence;
+import hairline.checks.motion.Place;
+import hairline.checks.setup.Key;
+import hairline.checks.setup.Resolved;
+import hairline.checks.setup.Setup;
+import java.util.Map;
+import java.util.Optional;
+
+/** What a rule has to hand during one run over one program, and where it speaks. */
+public final class RuleContext {
+  private final RuleInfo info;
+  private final Level level;
+  private final Setup setup;
+  private final Collector collector;
+
+  RuleContext(RuleInfo info, Map<String, Level> levels, Setup setup, Collector collector) {
+    this.info = info;
+    this.level = levels.getOrDefault(info.name(), info.level());
+    this.setup = setup;
+    this.collector = collector;
+  }
+
+  /** The setup sheet; ask {@link #need} for values that the rule cannot do without. */
+  public Setup setup() {
+    return setup;
+  }
+
+  /**
+   * A value of the sheet that the rule cannot do without here. Where it is missing, the rule is
+   * listed as not checked, with the key that would let it run; where a default or a published value
+   * stands in, the report names it.
+   */
+  public <T> Optional<T> need(Resolved<T> wanted, Place at) {
+    switch (wanted.origin()) {
+      case MISSING -> notChecked(missing(wanted), at);
+      case DEFAULT, PUBLISHED ->
+          collector.assumed(
+              new Assumption(wanted.path(), shown(wanted.value().orElseThrow()), wanted.source()));
+      case GIVEN -> {}
+    }
+    return wanted.value();
+  }
+
+  /** The same for a key of the sheet itself; its default is printed as a user would type it. */
+  public <T> Optional<T> need(Key<T> key, Place at) {
+    Resolved<T> wanted = setup.resolve(key);
+    switch (wanted.origin()) {
+      case MISSING -> notChecked(missing(wanted), at);
+      case DEFAULT, PUBLISHED ->
+          collector.assumed(
+              new Assumption(
+                  wanted.path(), key.format(wanted.value().orElseThrow()), wanted.source()));
+      case GIVEN -> {}
+    }
+    return wanted.value();
+  }
+
+  private static String missing(Resolved<?> wanted) {
+    return wanted.path()
+        + " is not on the sheet"
+        + (wanted.source().isEmpty() ? "" : " (" + wanted.source() + ")");
+  }
+
+  private static String shown(Object value) {
+    return String.valueOf(value);
+  }
+
+  /** Begins an occurrence at the rule's own level. */
+  public Occurrence.Builder occurrence(Place at, String message) {
+    return Occurrence.of(info.name(), level, at, message);
+  }
+
+  /**
+   * Begins an occurrence that is less than sure, such as a band of which the typical value fails
+   * and the whole does not: one level below the rule's own.
+   */
+  public Occurrence.Builder lesserOccurrence(Place at, String message) {
+    return Occurrence.of(info.name(), level.lower(), at, message);
+  }
+
+  /** Speaks. */
+  public void report(Occurrence.Builder occurrence) {
+    collector.report(occurrence.build());
+  }
+
+  /**
+   * Lists the rule as not checked for this reason: a key, or a block that made something unknown.
+   */
+  public void notChecked(String reason, Place at) {
+    collector.notChecked(info.name(), reason, Optional.of(at));
+  }
+
+  /** Lists the rule as not checked where no line is concerned. */
+  public void notChecked(String reason) {
+    collector.notChecked(info.name(), reason, Optional.empty());
+  }
+}
