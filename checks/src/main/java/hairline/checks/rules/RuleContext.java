@@ -1,15 +1,19 @@
 package hairline.checks.rules;
 
+import hairline.checks.cutting.Certainty;
 import hairline.checks.finding.Assumption;
 import hairline.checks.finding.Collector;
 import hairline.checks.finding.Level;
 import hairline.checks.finding.Occurrence;
 import hairline.checks.motion.Place;
 import hairline.checks.setup.Key;
+import hairline.checks.setup.Origin;
 import hairline.checks.setup.Resolved;
 import hairline.checks.setup.Setup;
+import hairline.checks.setup.Tool;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** What a rule has to hand during one run over one program, and where it speaks. */
 public final class RuleContext {
@@ -36,38 +40,38 @@ public final class RuleContext {
    * stands in, the report names it.
    */
   public <T> Optional<T> need(Resolved<T> wanted, Place at) {
-    switch (wanted.origin()) {
-      case MISSING -> notChecked(missing(wanted), at);
-      case DEFAULT, PUBLISHED ->
-          collector.assumed(
-              new Assumption(wanted.path(), shown(wanted.value().orElseThrow()), wanted.source()));
-      case GIVEN -> {}
-    }
-    return wanted.value();
+    return need(wanted, Optional.of(at), String::valueOf);
   }
 
   /** The same for a key of the sheet itself; its default is printed as a user would type it. */
   public <T> Optional<T> need(Key<T> key, Place at) {
-    Resolved<T> wanted = setup.resolve(key);
-    switch (wanted.origin()) {
-      case MISSING -> notChecked(missing(wanted), at);
-      case DEFAULT, PUBLISHED ->
-          collector.assumed(
-              new Assumption(
-                  wanted.path(), key.format(wanted.value().orElseThrow()), wanted.source()));
-      case GIVEN -> {}
+    return need(setup.resolve(key), Optional.of(at), key::format);
+  }
+
+  /** The same for a rule that cannot do anything without the key, whatever the line. */
+  public <T> Optional<T> need(Key<T> key) {
+    return need(setup.resolve(key), Optional.empty(), key::format);
+  }
+
+  /** The same for a key of a tool. */
+  public <T> Optional<T> need(Tool tool, Key<T> key, Place at) {
+    return need(tool.resolve(key), Optional.of(at), key::format);
+  }
+
+  private <T> Optional<T> need(
+      Resolved<T> wanted, Optional<Place> at, Function<? super T, String> format) {
+    if (wanted.value().isEmpty()) {
+      collector.notChecked(
+          info.name(),
+          wanted.path()
+              + " is not on the sheet"
+              + (wanted.source().isEmpty() ? "" : " (" + wanted.source() + ")"),
+          at);
+    } else if (wanted.origin() != Origin.GIVEN) {
+      collector.assumed(
+          new Assumption(wanted.path(), format.apply(wanted.value().get()), wanted.source()));
     }
     return wanted.value();
-  }
-
-  private static String missing(Resolved<?> wanted) {
-    return wanted.path()
-        + " is not on the sheet"
-        + (wanted.source().isEmpty() ? "" : " (" + wanted.source() + ")");
-  }
-
-  private static String shown(Object value) {
-    return String.valueOf(value);
   }
 
   /** Begins an occurrence at the rule's own level. */
@@ -81,6 +85,15 @@ public final class RuleContext {
    */
   public Occurrence.Builder lesserOccurrence(Place at, String message) {
     return Occurrence.of(info.name(), level.lower(), at, message);
+  }
+
+  /** The level of a banded comparison: the whole band fails, or only the typical value; or none. */
+  public Optional<Occurrence.Builder> occurrence(Certainty certainty, Place at, String message) {
+    return switch (certainty) {
+      case CERTAIN -> Optional.of(occurrence(at, message));
+      case LIKELY -> Optional.of(lesserOccurrence(at, message));
+      default -> Optional.empty();
+    };
   }
 
   /** Speaks. */

@@ -12,7 +12,7 @@ public final class Subscriptions implements EventSink {
   private final IdentityHashMap<Class<?>, List<Consumer<Event>>> handlers = new IdentityHashMap<>();
 
   /** Calls the handler for every event of exactly this class. */
-  public <E extends Event> void on(Class<E> kind, Consumer<? super E> handler) {
+  public <E extends Event> void event(Class<E> kind, Consumer<? super E> handler) {
     handlers
         .computeIfAbsent(kind, k -> new ArrayList<>())
         .add(event -> handler.accept(kind.cast(event)));
