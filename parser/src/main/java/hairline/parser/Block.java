@@ -7,8 +7,10 @@ import java.util.List;
  *
  * @param line line number from 1
  * @param byteOffset where the line begins in its file
- * @param byteLength its length without the line end
- * @param text the line as text, shortened where it is longer than a message can use
+ * @param byteLength its length without the line end; a byte order mark before it counts
+ * @param text the line as text, without byte order mark, cut off behind {@link
+ *     Limits#TEXT_CODE_POINTS} code points; whatever characters the file has stand in it, control
+ *     characters too, so that a writer must escape it
  * @param kind what sort of line
  * @param deletable whether a {@code /} stands before it (block delete)
  * @param words its words in the order written, N and O included

@@ -51,7 +51,7 @@ final class BlockParser {
     return stopAtFirstError
         .parse(parser, tokens)
         .map(tree -> read(line, tree))
-        .orElseGet(() -> unread(line, comments(all), broken(line, all)));
+        .orElseGet(() -> unread(line, comments(all), broken(all)));
   }
 
   private static Block read(Line line, BlockContext tree) {
@@ -73,8 +73,8 @@ final class BlockParser {
         builder.spaceProblems());
   }
 
-  private Problem broken(Line line, List<Token> all) {
-    return new SyntaxProblems(line, all)
+  private Problem broken(List<Token> all) {
+    return new SyntaxProblems(all)
         .problem(stopAtFirstError.offender(), stopAtFirstError.expected());
   }
 

@@ -8,9 +8,10 @@ import java.util.List;
  * of the post-processor, the name of a file.
  *
  * <p>The tape mark must stand within the first {@link Limits#LEADER_LINES} lines and {@link
- * Limits#LEADER_BYTES} bytes. A tape mark behind an end of program (M2, M30, M99), or with nothing
- * but blank lines behind it, closes a program whose first tape mark got lost; then what stands
- * before it is read.
+ * Limits#LEADER_BYTES} bytes. Text that reads like a program is no leader, lest a program whose
+ * first tape mark got lost be passed over in silence: where a block before the tape mark holds a G
+ * word or an end of program (M2, M30, M99), or where nothing but blank lines stands behind the
+ * mark, all of the file is read.
  */
 final class Leader {
   private Leader() {}
@@ -22,7 +23,7 @@ final class Leader {
       while (isNear(lines) && lines.read(line)) {
         if (line.isBareTapeMark()) {
           long end = line.byteOffset;
-          return textFollows(lines, line) && !programEndsBefore(end, opener) ? end : 0;
+          return textFollows(lines, line) && !readsLikeProgram(end, opener) ? end : 0;
         }
       }
       return 0;
@@ -42,13 +43,13 @@ final class Leader {
     return false;
   }
 
-  private static boolean programEndsBefore(long end, StoredProgram.Opener opener)
+  private static boolean readsLikeProgram(long end, StoredProgram.Opener opener)
       throws IOException {
     try (LineReader lines = new LineReader(opener.open(), 0, 1)) {
       BlockParser parser = new BlockParser();
       Line line = new Line();
       while (lines.offset() < end && lines.read(line)) {
-        if (parser.parse(line).words().stream().anyMatch(Leader::endsProgram)) {
+        if (parser.parse(line).words().stream().anyMatch(Leader::belongsToProgram)) {
           return true;
         }
       }
@@ -56,9 +57,12 @@ final class Leader {
     }
   }
 
-  private static boolean endsProgram(Word word) {
-    return word.letter() == 'M'
-        && word.value() instanceof Value.Literal literal
+  private static boolean belongsToProgram(Word word) {
+    return word.letter() == 'G' || (word.letter() == 'M' && endsProgram(word.value()));
+  }
+
+  private static boolean endsProgram(Value code) {
+    return code instanceof Value.Literal literal
         && literal.scale() == 0
         && (literal.unscaled() == 2 || literal.unscaled() == 30 || literal.unscaled() == 99);
   }

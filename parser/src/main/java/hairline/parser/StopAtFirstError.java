@@ -4,12 +4,14 @@ import hairline.parser.grammar.PartProgramParser;
 import hairline.parser.grammar.PartProgramParser.BlockContext;
 import java.util.Optional;
 import org.antlr.v4.runtime.BailErrorStrategy;
+import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.CommonTokenStream;
 import org.antlr.v4.runtime.DefaultErrorStrategy;
 import org.antlr.v4.runtime.InputMismatchException;
 import org.antlr.v4.runtime.NoViableAltException;
 import org.antlr.v4.runtime.Parser;
 import org.antlr.v4.runtime.RecognitionException;
+import org.antlr.v4.runtime.RuleContext;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.atn.ATNState;
 import org.antlr.v4.runtime.atn.PredictionMode;
@@ -60,16 +62,54 @@ final class StopAtFirstError {
   }
 
   private static final class FirstError extends DefaultErrorStrategy {
-    private Token offender = new org.antlr.v4.runtime.CommonToken(Token.EOF);
+    private Token offender = new CommonToken(Token.EOF);
     private IntervalSet expected = new IntervalSet();
 
     private ParseCancellationException stop(Parser parser, RecognitionException e) {
-      offender =
-          e instanceof NoViableAltException noViable
-              ? noViable.getStartToken()
-              : e.getOffendingToken();
+      offender = e.getOffendingToken();
       expected = parser.getExpectedTokens();
+      if (e instanceof NoViableAltException noViable && noViable.getStartToken() != offender) {
+        stopAtName(parser, noViable.getStartToken());
+      } else if (isLetter(expected)) {
+        stopAtName(parser, parser.getContext().getStart());
+      }
       return new ParseCancellationException(e);
+    }
+
+    /** Only the letter that a name goes on with would have fitted. */
+    private static boolean isLetter(IntervalSet types) {
+      return types.getMinElement() >= PartProgramParser.A;
+    }
+
+    /**
+     * What began like the name of a function or an operator went on differently. So its first
+     * letter does not fit; or, behind a setting without brackets, it was an address letter.
+     */
+    private void stopAtName(Parser parser, Token first) {
+      boolean operator =
+          switch (parser.getContext().getRuleIndex()) {
+            case PartProgramParser.RULE_value,
+                PartProgramParser.RULE_functionName,
+                PartProgramParser.RULE_arcTangent ->
+                false;
+            default -> true;
+          };
+      if (operator && isInExpression(parser.getContext())) {
+        offender = first;
+        expected = IntervalSet.of(PartProgramParser.RBRACKET);
+      } else {
+        offender = operator ? parser.getTokenStream().get(first.getTokenIndex() + 1) : first;
+        expected = IntervalSet.of(PartProgramParser.NUMBER);
+      }
+    }
+
+    private static boolean isInExpression(RuleContext context) {
+      for (RuleContext rule = context; rule != null; rule = rule.getParent()) {
+        if (rule.getRuleIndex() == PartProgramParser.RULE_expression) {
+          return true;
+        }
+      }
+      return false;
     }
 
     @Override

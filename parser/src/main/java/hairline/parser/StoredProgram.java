@@ -28,6 +28,9 @@ final class StoredProgram implements PartProgram {
 
   @Override
   public BlockSource blocksFrom(long byteOffset, int line) throws IOException {
+    if (byteOffset < 0 || line < 1) {
+      throw new IllegalArgumentException("byte " + byteOffset + ", line " + line);
+    }
     long leaderEnd = leaderEnd();
     return new Blocks(new LineReader(opener.open(), byteOffset, line), leaderEnd);
   }

@@ -9,86 +9,111 @@ import org.antlr.v4.runtime.misc.IntervalSet;
 
 /** Says in a machinist's words what is wrong with a block that breaks the grammar. */
 final class SyntaxProblems {
-  private final Line line;
+  private static final String NUMBER = "a number";
+  private static final String END_OF_BLOCK = "the end of the block";
+
   private final List<Token> tokens;
 
-  SyntaxProblems(Line line, List<Token> tokens) {
-    this.line = line;
+  SyntaxProblems(List<Token> tokens) {
     this.tokens = tokens;
   }
 
-  /** The problem of a line beyond {@link Limits#LINE_BYTES}. */
-  static Problem lineTooLong() {
-    return new Problem(
-        Problem.Kind.SYNTAX,
-        new Span(1, 1),
-        "a line of more than " + Limits.LINE_BYTES + " bytes",
-        "a line end");
-  }
-
-  /** Something beyond a limit, which begins at a token. */
-  static Problem tooMuch(Token token, String found, String expected) {
-    return new Problem(Problem.Kind.SYNTAX, Spans.of(token), found, expected);
-  }
-
-  /** A piece of a program in quotes, shortened. */
-  static String quote(String text) {
-    if (text.codePointCount(0, text.length()) <= Limits.FOUND_CODE_POINTS) {
-      return "'" + text + "'";
-    }
-    return "'" + text.substring(0, text.offsetByCodePoints(0, Limits.FOUND_CODE_POINTS)) + "…'";
-  }
-
   /**
-   * The problem of a block that stopped to fit the grammar.
+   * The one problem of a block that breaks the grammar.
    *
    * @param offender the first token that does not fit
    * @param expected the types of token that would
    */
   Problem problem(Token offender, IntervalSet expected) {
-    Optional<Problem> macro = Macros.problem(line, tokens, offender);
-    if (macro.isPresent()) {
-      return macro.get();
-    }
     int at = offender.getTokenIndex();
-    if (offender.getType() == PartProgramLexer.UNCLOSED_COMMENT) {
-      return syntax(Spans.of(offender), "a comment that nobody closed", "')'");
+    return commentInComment(at)
+        .or(() -> new Macros(tokens).problem(at))
+        .or(() -> decimalComma(at))
+        .or(() -> functionAsAddress(at))
+        .or(() -> secondPoint(at))
+        .or(() -> missingNumber(at, expected))
+        .orElseGet(() -> syntax(Spans.of(offender), found(offender), words(offender, expected)));
+  }
+
+  /** {@code (FINISH (ROUGH) D=0.4)}: the comment ends at the first ')', so the rest is no block. */
+  private Optional<Problem> commentInComment(int at) {
+    if (tokens.stream().skip(at).noneMatch(token -> token.getText().equals(")"))) {
+      return Optional.empty();
     }
-    if (at > 0 && expected.contains(PartProgramLexer.NUMBER)) {
-      Token before = tokens.get(at - 1);
-      if (Letters.is(before) || before.getType() == PartProgramLexer.COLON) {
-        return syntax(
-            Spans.of(before), "'" + before.getText() + "' with no number behind it", "a number");
+    for (Token token : tokens.subList(0, at)) {
+      int inner = token.getText().indexOf('(', 1);
+      if (token.getType() == PartProgramLexer.COMMENT && inner > 0) {
+        int before = token.getText().codePointCount(0, inner);
+        int column = token.getStartIndex() + before + 1;
+        return Optional.of(
+            syntax(
+                new Span(column, column + 1), "'(' inside a comment", "')' before the next '('"));
       }
     }
-    return syntax(Spans.of(offender), found(offender), words(expected));
+    return Optional.empty();
   }
 
-  private static Problem syntax(Span span, String found, String expected) {
-    return new Problem(Problem.Kind.SYNTAX, span, found, expected);
-  }
-
-  private static String found(Token token) {
-    if (token.getType() == Token.EOF) {
-      return "the end of the block";
+  private Optional<Problem> decimalComma(int at) {
+    if (at > 0
+        && tokens.get(at).getType() == PartProgramLexer.COMMA
+        && tokens.get(at - 1).getType() == PartProgramLexer.NUMBER
+        && tokens.get(at + 1).getType() == PartProgramLexer.NUMBER) {
+      return Optional.of(syntax(Spans.of(tokens.get(at)), "','", "a decimal point"));
     }
-    String text = token.getText();
-    int c = text.codePointAt(0);
-    if (Character.isISOControl(c)) {
-      return String.format(Locale.ROOT, "a control character (U+%04X)", c);
-    }
-    return quote(text);
+    return Optional.empty();
   }
 
-  private static String words(IntervalSet expected) {
+  /** {@code SIN[30]} with no address letter before it. */
+  private Optional<Problem> functionAsAddress(int at) {
+    return LetterRun.around(tokens, at)
+        .filter(run -> run.first() < at && Letters.isFunction(run.word()))
+        .filter(run -> tokens.get(run.last() + 1).getType() == PartProgramLexer.LBRACKET)
+        .map(
+            run ->
+                syntax(
+                    Spans.between(tokens.get(run.first()), tokens.get(run.last())),
+                    "'" + run.word() + "'",
+                    "an address letter"));
+  }
+
+  /** {@code X1.2.3} */
+  private Optional<Problem> secondPoint(int at) {
+    Token token = tokens.get(at);
+    if (at > 0
+        && tokens.get(at - 1).getType() == PartProgramLexer.NUMBER
+        && token.getText().startsWith(".")) {
+      return Optional.of(syntax(Spans.of(token), found(token), "a number with one decimal point"));
+    }
+    return Optional.empty();
+  }
+
+  /** An address letter with nothing behind it that could be its value. */
+  private Optional<Problem> missingNumber(int at, IntervalSet expected) {
+    if (at == 0 || !expected.contains(PartProgramLexer.NUMBER)) {
+      return Optional.empty();
+    }
+    Token before = tokens.get(at - 1);
+    if (!Letters.is(before) && before.getType() != PartProgramLexer.COLON) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        syntax(Spans.of(before), "'" + before.getText() + "' with no number behind it", NUMBER));
+  }
+
+  private static String words(Token offender, IntervalSet expected) {
+    if (offender.getType() == PartProgramLexer.UNCLOSED_COMMENT) {
+      return "')'";
+    }
+    if (offender.getType() == PartProgramLexer.N && expected.contains(Token.EOF)) {
+      return "one sequence number";
+    }
     if (expected.contains(PartProgramLexer.NUMBER)) {
-      return "a number";
-    }
-    if (expected.contains(PartProgramLexer.X) && expected.contains(Token.EOF)) {
-      return "an address letter or the end of the block";
+      return NUMBER;
     }
     if (expected.contains(Token.EOF)) {
-      return "the end of the block";
+      return expected.contains(PartProgramLexer.X)
+          ? "an address letter or " + END_OF_BLOCK
+          : END_OF_BLOCK;
     }
     if (expected.contains(PartProgramLexer.EQUALS)) {
       return "'='";
@@ -96,9 +121,65 @@ final class SyntaxProblems {
     if (expected.contains(PartProgramLexer.RBRACKET)) {
       return "an operator or ']'";
     }
-    if (expected.contains(PartProgramLexer.LBRACKET)) {
-      return "'['";
+    return expected.contains(PartProgramLexer.LBRACKET) ? "'['" : "'/'";
+  }
+
+  private static String found(Token token) {
+    return switch (token.getType()) {
+      case Token.EOF -> END_OF_BLOCK;
+      case PartProgramLexer.UNCLOSED_COMMENT -> "a comment that nobody closed";
+      default -> {
+        int c = token.getText().codePointAt(0);
+        yield isPrintable(c)
+            ? quote(token.getText())
+            : String.format(Locale.ROOT, "the character U+%04X", c);
+      }
+    };
+  }
+
+  private static boolean isPrintable(int codePoint) {
+    return switch (Character.getType(codePoint)) {
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.SURROGATE,
+          Character.PRIVATE_USE,
+          Character.UNASSIGNED,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR,
+          Character.SPACE_SEPARATOR ->
+          false;
+      default -> true;
+    };
+  }
+
+  private static Problem syntax(Span span, String found, String expected) {
+    return new Problem(Problem.Kind.SYNTAX, span, found, expected);
+  }
+
+  /** The problem of a line beyond {@link Limits#LINE_BYTES}. */
+  static Problem lineTooLong() {
+    return syntax(
+        new Span(1, 1),
+        "a line of more than " + Limits.LINE_BYTES + " bytes",
+        "at most " + Limits.LINE_BYTES);
+  }
+
+  /** Something beyond a limit, which shows at a token. */
+  static Problem tooMuch(Token token, String found, String expected) {
+    return syntax(Spans.of(token), found, expected);
+  }
+
+  /** A piece of a program in quotes, shortened. */
+  static String quote(String text) {
+    return "'" + shorten(text) + "'";
+  }
+
+  /** At most {@link Limits#FOUND_CODE_POINTS} of a text, tabs as blanks. */
+  static String shorten(String text) {
+    String plain = text.replace('\t', ' ');
+    if (plain.codePointCount(0, plain.length()) <= Limits.FOUND_CODE_POINTS) {
+      return plain;
     }
-    return "'/'";
+    return plain.substring(0, plain.offsetByCodePoints(0, Limits.FOUND_CODE_POINTS - 1)) + "…";
   }
 }
