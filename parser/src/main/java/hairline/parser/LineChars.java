@@ -4,8 +4,16 @@ import org.antlr.v4.runtime.CharStream;
 import org.antlr.v4.runtime.IntStream;
 import org.antlr.v4.runtime.misc.Interval;
 
-/** A line as ANTLR reads it, without a copy. The index is the column less one. */
+/**
+ * A line as ANTLR reads it, without a copy. The index is the column less one.
+ *
+ * <p>ANTLR remembers its decisions for ASCII only and works out every other character afresh. The
+ * grammar makes no difference between characters beyond ASCII and the control character DEL, so the
+ * lexer is shown that one in their place; texts keep what stands in the line.
+ */
 final class LineChars implements CharStream {
+  private static final int DEL = 0x7F;
+
   private Line line = new Line();
   private int index;
 
@@ -29,7 +37,7 @@ final class LineChars implements CharStream {
   @Override
   public int LA(int i) {
     int at = index + i - (i > 0 ? 1 : 0);
-    return at >= 0 && at < line.count ? line.codePoints[at] : IntStream.EOF;
+    return at >= 0 && at < line.count ? Math.min(line.codePoints[at], DEL) : IntStream.EOF;
   }
 
   @Override

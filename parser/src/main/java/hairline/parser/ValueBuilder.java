@@ -7,7 +7,9 @@ import hairline.parser.grammar.PartProgramParser.ArcTangentContext;
 import hairline.parser.grammar.PartProgramParser.FunctionContext;
 import hairline.parser.grammar.PartProgramParser.PowerContext;
 import hairline.parser.grammar.PartProgramParser.ProductContext;
+import hairline.parser.grammar.PartProgramParser.ProductOperatorContext;
 import hairline.parser.grammar.PartProgramParser.SumContext;
+import hairline.parser.grammar.PartProgramParser.SumOperatorContext;
 import hairline.parser.grammar.PartProgramParser.ValueContext;
 import java.util.ArrayList;
 import java.util.List;
@@ -117,12 +119,13 @@ final class ValueBuilder {
     return name.toString();
   }
 
+  /** Operands and operators alternate among the children; the left ones go first. */
   private Value build(SumContext tree) {
-    List<ProductContext> products = tree.product();
-    Value value = build(products.get(0));
-    for (int i = 1; i < products.size(); i++) {
-      value =
-          binary(sumOperator(tree.sumOperator(i - 1).getStart()), value, build(products.get(i)));
+    Value value = build((ProductContext) tree.getChild(0));
+    for (int i = 1; i < tree.getChildCount(); i += 2) {
+      SumOperatorContext operator = (SumOperatorContext) tree.getChild(i);
+      Value right = build((ProductContext) tree.getChild(i + 1));
+      value = binary(sumOperator(operator.getStart()), value, right);
     }
     return value;
   }
@@ -138,12 +141,11 @@ final class ValueBuilder {
   }
 
   private Value build(ProductContext tree) {
-    List<PowerContext> powers = tree.power();
-    Value value = build(powers.get(0));
-    for (int i = 1; i < powers.size(); i++) {
-      value =
-          binary(
-              productOperator(tree.productOperator(i - 1).getStart()), value, build(powers.get(i)));
+    Value value = build((PowerContext) tree.getChild(0));
+    for (int i = 1; i < tree.getChildCount(); i += 2) {
+      ProductOperatorContext operator = (ProductOperatorContext) tree.getChild(i);
+      Value right = build((PowerContext) tree.getChild(i + 1));
+      value = binary(productOperator(operator.getStart()), value, right);
     }
     return value;
   }
@@ -157,10 +159,9 @@ final class ValueBuilder {
   }
 
   private Value build(PowerContext tree) {
-    List<ValueContext> values = tree.value();
-    Value value = build(values.get(0));
-    for (int i = 1; i < values.size(); i++) {
-      value = binary(Operator.POWER, value, build(values.get(i)));
+    Value value = build((ValueContext) tree.getChild(0));
+    for (int i = 1; i < tree.getChildCount(); i += 2) {
+      value = binary(Operator.POWER, value, build((ValueContext) tree.getChild(i + 1)));
     }
     return value;
   }
