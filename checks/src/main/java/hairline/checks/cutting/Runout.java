@@ -27,11 +27,31 @@ public final class Runout {
    */
   public static double mostLoadedChipUm(double radialFeedUm, double readingUm, int flutes) {
     require(radialFeedUm, readingUm, flutes);
+    // The z-th tooth before is the tooth itself, a revolution ago.
     double least = flutes * radialFeedUm;
     for (int m = 1; m < flutes; m++) {
       least = Math.min(least, m * radialFeedUm + radiusStepUm(readingUm, m, flutes));
     }
     return least;
+  }
+
+  /**
+   * The f_z sin φ in µm from which on the most loaded tooth takes a chip: the reverse of {@link
+   * #mostLoadedChipUm}, that is the largest of (chip − reading · sin(πm/z))/m, m from 1 to z. For
+   * two teeth: the larger of chip − reading and chip/2.
+   *
+   * @param chipUm the chip wanted, 0 or more
+   * @param readingUm total reading, 0 or more
+   * @param flutes teeth, equally spaced, 1 or more
+   * @throws IllegalArgumentException outside these ranges
+   */
+  public static double radialFeedForChipUm(double chipUm, double readingUm, int flutes) {
+    require(chipUm, readingUm, flutes);
+    double most = chipUm / flutes;
+    for (int m = 1; m < flutes; m++) {
+      most = Math.max(most, (chipUm - radiusStepUm(readingUm, m, flutes)) / m);
+    }
+    return most;
   }
 
   /**
@@ -81,8 +101,8 @@ public final class Runout {
     return teethApart == flutes ? 0 : readingUm * StrictMath.sin(Math.PI * teethApart / flutes);
   }
 
-  private static void require(double radialFeedUm, double readingUm, int flutes) {
-    Require.notNegative("feed per tooth", radialFeedUm);
+  private static void require(double chipUm, double readingUm, int flutes) {
+    Require.notNegative("chip", chipUm);
     Require.notNegative("runout", readingUm);
     Require.positive("number of flutes", flutes);
   }
