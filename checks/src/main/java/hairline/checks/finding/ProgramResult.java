@@ -16,8 +16,8 @@ import java.util.Map;
  * @param sheet name of the setup sheet, or a phrase for the embedded one
  * @param embeddedSheet whether the embedded sheet stood in for a missing one
  * @param excerpts source lines that findings point at, by place
- * @param incomplete whether some of it could not be analysed: a step budget reached, or a macro
- *     statement unread
+ * @param stepBudgetReached whether the step budget ended the interpretation
+ * @param macroUnread whether a macro statement was met that is not read
  */
 public record ProgramResult(
     String program,
@@ -29,7 +29,8 @@ public record ProgramResult(
     String sheet,
     boolean embeddedSheet,
     Map<SourceLine, String> excerpts,
-    boolean incomplete) {
+    boolean stepBudgetReached,
+    boolean macroUnread) {
 
   /** A line of one of the files. */
   public record SourceLine(int file, int line) {}
