@@ -63,12 +63,12 @@ public final class MinimumChip {
   /**
    * The minimum chip thickness in µm.
    *
-   * @param ratio k, above 0
+   * @param ratio k, 0 or more
    * @param edgeRadiusUm edge radius r_e, above 0
    * @throws IllegalArgumentException outside these ranges
    */
   public static Band um(Band ratio, Band edgeRadiusUm) {
-    Require.positive("minimum chip ratio", ratio.low());
+    Require.notNegative("minimum chip ratio", ratio.low());
     Require.positive("edge radius", edgeRadiusUm.low());
     return ratio.times(edgeRadiusUm);
   }

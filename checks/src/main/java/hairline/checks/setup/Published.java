@@ -1,9 +1,12 @@
 package hairline.checks.setup;
 
 import hairline.checks.cutting.Band;
+import hairline.checks.cutting.Kienzle;
 import hairline.checks.cutting.MaterialGroup;
 import hairline.checks.cutting.MinimumChip;
+import hairline.checks.cutting.PublishedForce;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
@@ -43,55 +46,11 @@ record Published<T>(T value, String source) {
               ToolMaterial.CBN,
               Map.of()));
 
-  private static final String TABLES = "German textbook tables, from memory";
-
   private static final Published<Double> STEEL_EXPANSION =
       new Published<>(11.5, "steel, Swyt, J. Res. NIST 99 (1994) 31-39");
 
-  /**
-   * Specific cutting force, its exponent and expansion by ISO 513 group. Bands span the tables'
-   * materials of the group; the typical value between them is our choice. For hardened steel no
-   * pair was found.
-   */
-  private static final Map<MaterialGroup, Map<Key<?>, Published<?>>> WORK =
-      new EnumMap<>(
-          Map.of(
-              MaterialGroup.P,
-              Map.of(
-                  // C45 (1700 to 2220; 0.14 to 0.22), 16MnCr5 (2100; 0.26), 42CrMo4 (2500; 0.26)
-                  MaterialKeys.SPECIFIC_FORCE_MPA,
-                  new Published<>(new Band(1700, 2100, 2500), "C45, 16MnCr5, 42CrMo4 in " + TABLES),
-                  MaterialKeys.FORCE_EXPONENT,
-                  new Published<>(new Band(0.14, 0.22, 0.26), "C45, 16MnCr5, 42CrMo4 in " + TABLES),
-                  MaterialKeys.EXPANSION_UM_PER_M_K,
-                  STEEL_EXPANSION),
-              MaterialGroup.M,
-              Map.of(
-                  MaterialKeys.SPECIFIC_FORCE_MPA,
-                  new Published<>(Band.ofExact(2350), "X5CrNi18-10 in " + TABLES),
-                  MaterialKeys.FORCE_EXPONENT,
-                  new Published<>(Band.ofExact(0.21), "X5CrNi18-10 in " + TABLES)),
-              MaterialGroup.K,
-              Map.of(
-                  MaterialKeys.SPECIFIC_FORCE_MPA,
-                  new Published<>(Band.ofExact(1160), "GJL-250 in " + TABLES),
-                  MaterialKeys.FORCE_EXPONENT,
-                  new Published<>(Band.ofExact(0.26), "GJL-250 in " + TABLES)),
-              MaterialGroup.N,
-              Map.of(
-                  MaterialKeys.SPECIFIC_FORCE_MPA,
-                  new Published<>(Band.ofExact(780), "brass and wrought aluminium in " + TABLES),
-                  MaterialKeys.FORCE_EXPONENT,
-                  new Published<>(
-                      new Band(0.18, 0.20, 0.23), "brass and wrought aluminium in " + TABLES)),
-              MaterialGroup.S,
-              Map.of(
-                  MaterialKeys.SPECIFIC_FORCE_MPA,
-                  new Published<>(Band.ofExact(1370), "TiAl6V4 in " + TABLES),
-                  MaterialKeys.FORCE_EXPONENT,
-                  new Published<>(Band.ofExact(0.21), "TiAl6V4 in " + TABLES)),
-              MaterialGroup.H,
-              Map.of(MaterialKeys.EXPANSION_UM_PER_M_K, STEEL_EXPANSION)));
+  private static final Map<MaterialGroup, Published<Double>> EXPANSION =
+      new EnumMap<>(Map.of(MaterialGroup.P, STEEL_EXPANSION, MaterialGroup.H, STEEL_EXPANSION));
 
   /** The published value of this key for a tool's material. */
   static <T> Optional<Published<T>> of(ToolMaterial material, Key<T> key) {
@@ -100,11 +59,22 @@ record Published<T>(T value, String source) {
 
   /** The published value of this key for a group of work materials. */
   static <T> Optional<Published<T>> of(MaterialGroup group, Key<T> key) {
-    if (key.equals(MaterialKeys.MINIMUM_CHIP_RATIO)) {
-      MinimumChip.PublishedRatio ratio = MinimumChip.published(group);
-      return find(Map.of(key, new Published<>(ratio.ratio(), ratio.source())), key);
+    Map<Key<?>, Published<?>> work = new HashMap<>();
+    MinimumChip.PublishedRatio ratio = MinimumChip.published(group);
+    work.put(MaterialKeys.MINIMUM_CHIP_RATIO, new Published<>(ratio.ratio(), ratio.source()));
+    PublishedForce.of(group)
+        .ifPresent(
+            force -> {
+              Kienzle kienzle = force.kienzle();
+              work.put(
+                  MaterialKeys.SPECIFIC_FORCE_MPA,
+                  new Published<>(kienzle.kc11MPa(), force.source()));
+              work.put(MaterialKeys.FORCE_EXPONENT, new Published<>(kienzle.mc(), force.source()));
+            });
+    if (EXPANSION.containsKey(group)) {
+      work.put(MaterialKeys.EXPANSION_UM_PER_M_K, EXPANSION.get(group));
     }
-    return find(WORK.getOrDefault(group, Map.of()), key);
+    return find(work, key);
   }
 
   /** The tables pair each key with a value of its type. */

@@ -73,6 +73,6 @@ class MinimumChipTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> MinimumChip.um(Band.ofExact(0.3), Band.ofExact(0)));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> MinimumChip.um(Band.ofExact(0), Band.ofExact(1)));
+        .isThrownBy(() -> MinimumChip.um(Band.ofExact(-0.1), Band.ofExact(1)));
   }
 }

@@ -165,18 +165,4 @@ class ToothLoadTest {
         .isThrownBy(
             () -> new EndMill(Shape.FLAT, 1, 0, 2, Optional.of(Band.ofExact(0)), Optional.empty()));
   }
-
-  /** Usual values, from memory. */
-  @Test
-  void toolMaterials() {
-    assertThat(ToolMaterial.CARBIDE.youngsModulusGPa()).isEqualTo(580);
-    assertThat(ToolMaterial.HSS.youngsModulusGPa()).isEqualTo(220);
-    assertThat(ToolMaterial.DIAMOND.youngsModulusGPa()).isEqualTo(1050);
-    Band rupture = ToolMaterial.CARBIDE.ruptureStrengthMPa().orElseThrow();
-    // Half of it is the usual design stress of 1500 to 2000 MPa.
-    assertThat(rupture.low() / 2).isEqualTo(1500);
-    assertThat(rupture.high() / 2).isEqualTo(2000);
-    assertThat(ToolMaterial.HSS.ruptureStrengthMPa()).isEmpty();
-    assertThat(ToolMaterial.DIAMOND.ruptureStrengthMPa()).isEmpty();
-  }
 }

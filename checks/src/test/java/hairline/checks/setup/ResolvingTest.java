@@ -78,7 +78,11 @@ class ResolvingTest {
     assertThat(hard.resolve(MaterialKeys.SPECIFIC_FORCE_MPA).origin()).isEqualTo(Origin.MISSING);
     assertThat(hard.get(MaterialKeys.MINIMUM_CHIP_RATIO)).contains(new Band(0.08, 0.30, 0.63));
     Setup steel = Setup.builder().with(MaterialKeys.GROUP, MaterialGroup.P).build();
-    assertThat(steel.get(MaterialKeys.SPECIFIC_FORCE_MPA)).contains(new Band(1700, 2100, 2500));
+    assertThat(steel.get(MaterialKeys.SPECIFIC_FORCE_MPA)).contains(new Band(1700, 1800, 2500));
+    assertThat(steel.get(MaterialKeys.FORCE_EXPONENT)).contains(new Band(0.14, 0.26, 0.26));
+    assertThat(hard.get(MaterialKeys.EXPANSION_UM_PER_M_K)).contains(11.5);
+    Setup brass = Setup.builder().with(MaterialKeys.GROUP, MaterialGroup.N).build();
+    assertThat(brass.get(MaterialKeys.EXPANSION_UM_PER_M_K)).isEmpty();
   }
 
   @Test
