@@ -32,6 +32,17 @@ public record Feature(
         values.given(FeatureKeys.TOLERANCE));
   }
 
+  /** This feature with other values where these are given. */
+  Feature with(Values values) {
+    return new Feature(
+        name,
+        values.given(FeatureKeys.X).or(() -> x),
+        values.given(FeatureKeys.Y).or(() -> y),
+        values.given(FeatureKeys.STEP).or(() -> step),
+        values.given(FeatureKeys.LEVELS).orElse(levels),
+        values.given(FeatureKeys.TOLERANCE).or(() -> tolerance));
+  }
+
   /** Whether a place lies in it; a feature without a range in an axis is unbounded there. */
   public boolean contains(long xPm, long yPm) {
     return x.map(range -> range.contains(xPm)).orElse(true)

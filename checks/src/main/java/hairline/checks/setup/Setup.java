@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** A setup sheet as read: machine, control, tools, material and limits of a job. Immutable. */
 public final class Setup {
@@ -26,6 +27,7 @@ public final class Setup {
   private final List<Feature> features;
   private final Map<String, Offset> offsets;
   private final Codes codes;
+  private final Set<String> ruleNames;
 
   private Setup(Builder builder) {
     this.name = builder.name;
@@ -37,6 +39,7 @@ public final class Setup {
     Map<CodeMeaning, List<CodeWord>> words = new EnumMap<>(CodeMeaning.class);
     CODE_KEYS.forEach((meaning, key) -> words.put(meaning, values.given(key).orElse(List.of())));
     this.codes = new Codes(words);
+    this.ruleNames = builder.ruleNames;
   }
 
   /** An empty sheet to fill, for tests and tools that make sheets; nothing is validated. */
@@ -113,8 +116,24 @@ public final class Setup {
     return codes;
   }
 
+  /**
+   * The same sheet with one value changed.
+   *
+   * @param key dotted, such as {@code limits.step_margin}, {@code tools.3.edge_radius}, {@code
+   *     offsets.G54.X} or {@code job.features.NAME.step}
+   * @param value as the sheet would have it, such as {@code 2 um}
+   * @throws SheetException if there is no such key, the value does not fit, or contradicts others
+   */
+  public Setup withOverride(String key, String value) throws SheetException {
+    return WhatIf.apply(this, key, value);
+  }
+
   Values values() {
     return values;
+  }
+
+  Set<String> ruleNames() {
+    return ruleNames;
   }
 
   Builder toBuilder() {
@@ -122,6 +141,7 @@ public final class Setup {
     builder.name = name;
     builder.embedded = embedded;
     builder.values = values;
+    builder.ruleNames = ruleNames;
     builder.tools.putAll(tools);
     builder.features.addAll(features);
     builder.offsets.putAll(offsets);
@@ -133,6 +153,7 @@ public final class Setup {
     private String name = "sheet";
     private boolean embedded;
     private Values values = Values.NONE;
+    private Set<String> ruleNames = Set.of();
     private final Map<Integer, Tool> tools = new LinkedHashMap<>();
     private final List<Feature> features = new ArrayList<>();
     private final Map<String, Offset> offsets = new LinkedHashMap<>();
@@ -157,6 +178,11 @@ public final class Setup {
       return this;
     }
 
+    Builder knowing(Set<String> rules) {
+      ruleNames = rules;
+      return this;
+    }
+
     Builder with(Values more) {
       values = values.with(more);
       return this;
@@ -171,6 +197,11 @@ public final class Setup {
     /** Adds a feature. */
     public Builder feature(Feature feature) {
       features.add(feature);
+      return this;
+    }
+
+    Builder replace(Feature old, Feature changed) {
+      features.replaceAll(feature -> feature.equals(old) ? changed : feature);
       return this;
     }
 
