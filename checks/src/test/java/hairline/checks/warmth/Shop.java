@@ -1,0 +1,66 @@
+package hairline.checks.warmth;
+
+import hairline.checks.motion.Event;
+import hairline.checks.setup.AxisValues;
+import hairline.checks.timing.ProgramTime;
+import hairline.checks.timing.Programs;
+import hairline.checks.timing.TimeTable;
+import hairline.checks.timing.Timeline;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A machine with a sheet, and a program that runs on it. */
+final class Shop {
+  static final WarmUpDemand DEMAND =
+      new WarmUpDemand(
+          OptionalDouble.of(720),
+          OptionalDouble.of(20000),
+          OptionalDouble.empty(),
+          OptionalDouble.of(1200),
+          60,
+          false,
+          true);
+
+  /** Run-up takes no time here, so that sums can be done in the head. */
+  static final TimeTable TIMES =
+      new TimeTable(
+          Optional.of(AxisValues.alongPath(15000)),
+          OptionalDouble.of(4),
+          OptionalDouble.of(12),
+          OptionalDouble.of(720),
+          OptionalDouble.of(0),
+          true);
+
+  private final ProgramTime time = new ProgramTime();
+  private final List<Event> events = new ArrayList<>();
+  private final SpindleWarmth warmth;
+  private final Programs program;
+
+  Shop() {
+    this(DEMAND, TIMES);
+  }
+
+  Shop(WarmUpDemand demand, TimeTable times) {
+    warmth = new SpindleWarmth(demand, time, events::add);
+    program = new Programs(new Timeline(times, time, warmth));
+  }
+
+  Programs program() {
+    return program;
+  }
+
+  SpindleWarmth warmth() {
+    return warmth;
+  }
+
+  ProgramTime time() {
+    return time;
+  }
+
+  /** What came out behind. */
+  List<Event> events() {
+    return events;
+  }
+}
