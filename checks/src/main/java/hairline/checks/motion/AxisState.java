@@ -1,0 +1,189 @@
+package hairline.checks.motion;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where one axis stands, in the frame of {@link Position}: as the control has stored it, and as it
+ * would stand with unlimited digits.
+ *
+ * <p>The figures live on while the axis is unknown, so that increments still add up and their drift
+ * can be told; they mean nothing else then.
+ */
+final class AxisState {
+  /** Bit of {@link #take}: the axis moves as written. */
+  static final int MOVED_WRITTEN = 1;
+
+  /** Bit of {@link #take}: the axis moves as stored. */
+  static final int MOVED_STORED = 2;
+
+  private static final int MOVED = MOVED_WRITTEN | MOVED_STORED;
+
+  private final Axis axis;
+  private boolean known;
+  private long storedPm;
+  private long writtenPm;
+  private @Nullable BigDecimal rest;
+
+  /** Under a control that keeps remainders: what the last incremental word left over. */
+  private BigDecimal kept = BigDecimal.ZERO;
+
+  // Drift of incremental words since the last absolute one.
+  private long driftStartPm;
+  private int roundedMoves;
+  private @Nullable Place roundedSince;
+  private boolean driftTold;
+
+  AxisState(Axis axis) {
+    this.axis = axis;
+  }
+
+  Axis axis() {
+    return axis;
+  }
+
+  boolean known() {
+    return known;
+  }
+
+  long storedPm() {
+    return storedPm;
+  }
+
+  long writtenPm() {
+    return writtenPm;
+  }
+
+  /** The exact written coordinate beyond {@link #writtenPm()}. */
+  @Nullable BigDecimal rest() {
+    return rest;
+  }
+
+  /** Nothing is known of the axis until its next absolute word. */
+  void forget() {
+    known = false;
+    endStretch();
+  }
+
+  /**
+   * Goes to a coordinate.
+   *
+   * @param shiftStored what a shift of zero adds, as stored
+   * @param shiftWritten what it adds as written
+   * @return in what way the axis moves; both where its start is unknown
+   * @throws ArithmeticException if the coordinate is too large; the axis is unchanged then
+   */
+  int goTo(ReadLength word, long shiftStored, long shiftWritten, @Nullable BigDecimal shiftRest) {
+    long stored = Math.addExact(word.storedPm, shiftStored);
+    long written = Math.addExact(word.writtenPm, shiftWritten);
+    boolean wasKnown = known;
+    int moved = take(stored, written, sum(word.rest, shiftRest));
+    known = true;
+    endStretch();
+    return wasKnown ? moved : MOVED;
+  }
+
+  /**
+   * Goes by an increment; an unknown axis stays unknown.
+   *
+   * @throws ArithmeticException if the coordinate is too large; the axis is unchanged then
+   */
+  int goBy(ReadLength word) {
+    return goBy(word, word.storedPm);
+  }
+
+  /**
+   * Goes by an increment of a control that carries what rounding cut off into the next word.
+   *
+   * @throws ArithmeticException if the coordinate is too large; the axis is unchanged then
+   */
+  int goByKept(ReadLength word, Rounding rounding, Modes.Units units) {
+    BigDecimal wanted = exact(word.writtenPm, word.rest).add(kept);
+    long stored = rounding.store(wanted, units);
+    int moved = goBy(word, stored);
+    kept = wanted.subtract(BigDecimal.valueOf(stored));
+    return moved;
+  }
+
+  private int goBy(ReadLength word, long increment) {
+    long stored = Math.addExact(storedPm, increment);
+    long written = Math.addExact(writtenPm, word.writtenPm);
+    return take(stored, written, sum(rest, word.rest));
+  }
+
+  private int take(long stored, long written, @Nullable BigDecimal remainder) {
+    long whole = written;
+    BigDecimal left = remainder;
+    if (left != null) {
+      BigDecimal carry = left.setScale(0, RoundingMode.HALF_EVEN);
+      whole = Math.addExact(whole, carry.longValueExact());
+      left = left.subtract(carry);
+      left = left.signum() == 0 ? null : left;
+    }
+    int moved = stored == storedPm ? 0 : MOVED_STORED;
+    if (whole != writtenPm || !same(left, rest)) {
+      moved |= MOVED_WRITTEN;
+    }
+    storedPm = stored;
+    writtenPm = whole;
+    rest = left;
+    return moved;
+  }
+
+  /** Stands at a coordinate from now on, without a move. */
+  void place(long stored, long written, @Nullable BigDecimal remainder) {
+    take(stored, written, remainder);
+    known = true;
+    endStretch();
+  }
+
+  private void endStretch() {
+    kept = BigDecimal.ZERO;
+    driftStartPm = storedPm - writtenPm;
+    roundedMoves = 0;
+    roundedSince = null;
+    driftTold = false;
+  }
+
+  /** Counts an incremental word that was rounded. */
+  void countRounded(Place at) {
+    roundedMoves++;
+    if (roundedSince == null) {
+      roundedSince = at;
+    }
+  }
+
+  /**
+   * The drift of the stretch of incremental words that this block ends, where it is new and worth
+   * telling: after two or more rounded moves, more than one increment.
+   */
+  Event.@Nullable IncrementalDrift newDrift(Place at, long incrementPm) {
+    Place since = roundedSince;
+    if (driftTold || roundedMoves < 2 || since == null) {
+      return null;
+    }
+    long drift = storedPm - writtenPm - driftStartPm;
+    if (Math.abs(drift) <= incrementPm) {
+      return null;
+    }
+    driftTold = true;
+    return new Event.IncrementalDrift(at, axis, since, roundedMoves, drift);
+  }
+
+  static BigDecimal exact(long pm, @Nullable BigDecimal rest) {
+    BigDecimal whole = BigDecimal.valueOf(pm);
+    return rest == null ? whole : whole.add(rest);
+  }
+
+  private static @Nullable BigDecimal sum(@Nullable BigDecimal a, @Nullable BigDecimal b) {
+    if (a == null) {
+      return b;
+    }
+    return b == null ? a : a.add(b);
+  }
+
+  private static boolean same(@Nullable BigDecimal a, @Nullable BigDecimal b) {
+    return (a == null || b == null) ? a == null && b == null : a.compareTo(b) == 0;
+  }
+}

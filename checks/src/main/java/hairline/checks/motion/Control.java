@@ -1,0 +1,64 @@
+package hairline.checks.motion;
+
+import hairline.parser.Span;
+
+/**
+ * The control while a program runs: what its parts share. Holds the state, the position, the block
+ * being executed and where events go.
+ */
+final class Control {
+  final ControlProfile profile;
+  final CodeTable codes;
+  final Rounding rounding;
+  final ModalState modal;
+  final TipPosition tip = new TipPosition();
+  final Parameters parameters = new Parameters();
+  final Evaluator evaluator = new Evaluator(parameters);
+  final SpindleWatch spindle;
+  final WordNumbers numbers;
+  final LengthWords lengths;
+  private final EventSink sink;
+
+  private Place at = new Place(0, 1, new Span(1, 1));
+
+  Control(ControlProfile profile, EventSink sink) {
+    this.profile = profile;
+    this.sink = sink;
+    codes = new CodeTable(profile.codes());
+    rounding = new Rounding(profile);
+    modal = new ModalState(profile);
+    spindle = new SpindleWatch(this);
+    numbers = new WordNumbers(this);
+    lengths = new LengthWords(this);
+  }
+
+  void startBlock(Place place) {
+    at = place;
+  }
+
+  /** The block being executed. */
+  Place at() {
+    return at;
+  }
+
+  /** A stretch of the block being executed. */
+  Place at(Span span) {
+    return span.equals(at.span()) ? at : at.at(span);
+  }
+
+  int line() {
+    return at.line();
+  }
+
+  void emit(Event event) {
+    sink.accept(event);
+  }
+
+  void becameUnknown(Span span, String what) {
+    emit(new Event.BecameUnknown(at(span), what));
+  }
+
+  void refuse(Span span, String word, String why) {
+    emit(new Event.WordRefused(at(span), word, why));
+  }
+}

@@ -1,0 +1,187 @@
+package hairline.checks.motion;
+
+import hairline.checks.motion.ControlProfile.PointlessNumber;
+import hairline.parser.Value;
+import hairline.parser.Word;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+
+/** Reads words that are lengths: from decimals in the units in force to picometres, exactly. */
+final class LengthWords {
+  private static final int MM_DIGITS = 9;
+
+  /** An inch is 254 · 10^8 pm. */
+  private static final int INCH_DIGITS = 8;
+
+  private static final long INCH = 254;
+  private static final BigDecimal PM_PER_MM = BigDecimal.TEN.pow(MM_DIGITS);
+  private static final BigDecimal PM_PER_INCH = BigDecimal.valueOf(INCH).scaleByPowerOfTen(8);
+  private static final BigDecimal MICRODEGREES = BigDecimal.TEN.pow(6);
+  private static final long[] POWERS = powers();
+
+  private final Control control;
+
+  LengthWords(Control control) {
+    this.control = control;
+  }
+
+  private static long[] powers() {
+    long[] powers = new long[MM_DIGITS + 1];
+    powers[0] = 1;
+    for (int i = 1; i < powers.length; i++) {
+      powers[i] = 10 * powers[i - 1];
+    }
+    return powers;
+  }
+
+  /** Reads a coordinate word of this axis. */
+  void read(Word word, Axis axis, ReadLength into) {
+    if (axis.linear()) {
+      read(word, into);
+    } else {
+      readAngle(word, into);
+    }
+  }
+
+  /** Reads a length word: X, Y, Z, I, J, K, R or Q. */
+  void read(Word word, ReadLength into) {
+    Optional<Modes.Units> stated = control.modal.units().value();
+    if (stated.isEmpty()) {
+      into.setUnknown();
+      control.becameUnknown(
+          word.span(),
+          word.letter() + ": units unknown since line " + control.modal.units().line());
+      return;
+    }
+    Modes.Units units = stated.get();
+    try {
+      if (word.value() instanceof Value.Literal literal) {
+        readLiteral(word, literal, units, into);
+      } else {
+        readComputed(word, units, into);
+      }
+    } catch (ArithmeticException tooLarge) {
+      into.setUnknown();
+      control.becameUnknown(word.span(), word.letter() + ": beyond 9 000 km");
+    }
+  }
+
+  private void readLiteral(Word word, Value.Literal literal, Modes.Units units, ReadLength into) {
+    PointlessNumber pointless =
+        literal.hasPoint()
+            ? PointlessNumber.UNITS
+            : control.profile.decimalPoint().orElse(PointlessNumber.UNITS);
+    if (pointless == PointlessNumber.INCREMENTS) {
+      readIncrements(word, literal, units, into);
+      return;
+    }
+    int digits = units == Modes.Units.INCH ? INCH_DIGITS : MM_DIGITS;
+    if (literal.big().isEmpty() && literal.scale() <= digits) {
+      long pm = Math.multiplyExact(literal.unscaled(), POWERS[digits - literal.scale()]);
+      if (units == Modes.Units.INCH) {
+        pm = Math.multiplyExact(pm, INCH);
+      }
+      into.set(control.rounding.store(pm, units), pm, null);
+    } else {
+      set(literal.toBigDecimal(), units, into);
+    }
+    if (isRounded(into)) {
+      tellRounding(word, literal.toBigDecimal(), units, into);
+    }
+    if (pointless == PointlessNumber.REQUIRED && isNotZero(literal)) {
+      tellPointMissing(word, literal, into, false);
+    }
+  }
+
+  /** A number without a point that counts least input increments. */
+  private void readIncrements(
+      Word word, Value.Literal literal, Modes.Units units, ReadLength into) {
+    if (!control.rounding.knows(units)) {
+      into.setUnknown();
+      control.becameUnknown(
+          word.span(), word.letter() + ": a number of increments, and the increment is not known");
+      return;
+    }
+    BigDecimal pm =
+        literal.toBigDecimal().multiply(BigDecimal.valueOf(control.rounding.incrementPm(units)));
+    into.set(pm.longValueExact(), pm.longValueExact(), null);
+    if (isNotZero(literal)) {
+      tellPointMissing(word, literal, into, true);
+    }
+  }
+
+  private void readComputed(Word word, Modes.Units units, ReadLength into) {
+    Evaluated value = control.evaluator.evaluate(word.value());
+    if (value instanceof Evaluated.Known known) {
+      set(known.number(), units, into);
+      // Nobody wrote the digits of a quotient or a sine.
+      if (known.exact() && isRounded(into)) {
+        tellRounding(word, known.number(), units, into);
+      }
+    } else {
+      into.setUnknown();
+      control.numbers.tell(word, value);
+    }
+  }
+
+  private void set(BigDecimal number, Modes.Units units, ReadLength into) {
+    BigDecimal pm = number.multiply(units == Modes.Units.INCH ? PM_PER_INCH : PM_PER_MM);
+    BigDecimal whole = pm.setScale(0, RoundingMode.HALF_EVEN);
+    BigDecimal rest = pm.subtract(whole);
+    into.set(
+        control.rounding.store(pm, units),
+        whole.longValueExact(),
+        rest.signum() == 0 ? null : rest);
+  }
+
+  private void readAngle(Word word, ReadLength into) {
+    try {
+      Optional<BigDecimal> degrees = control.numbers.exact(word);
+      if (degrees.isPresent()) {
+        BigDecimal exact = degrees.get().multiply(MICRODEGREES);
+        long angle = exact.setScale(0, RoundingMode.HALF_UP).longValueExact();
+        into.set(angle, angle, null);
+      } else {
+        into.setUnknown();
+      }
+    } catch (ArithmeticException tooLarge) {
+      into.setUnknown();
+      control.becameUnknown(word.span(), word.letter() + ": too large an angle");
+    }
+  }
+
+  /** Whether the control keeps something else than was written. */
+  static boolean isRounded(ReadLength length) {
+    return length.known && (length.storedPm != length.writtenPm || length.rest != null);
+  }
+
+  private static boolean isNotZero(Value.Literal literal) {
+    return literal.unscaled() != 0 || literal.big().isPresent();
+  }
+
+  private void tellRounding(Word word, BigDecimal written, Modes.Units units, ReadLength length) {
+    if (control.rounding.knows(units)) {
+      control.emit(
+          new Event.WordRounded(
+              control.at(word.span()),
+              word.letter(),
+              written,
+              units,
+              length.writtenPm,
+              length.storedPm,
+              control.modal.snapshot()));
+    }
+  }
+
+  private void tellPointMissing(
+      Word word, Value.Literal literal, ReadLength length, boolean increments) {
+    control.emit(
+        new Event.PointMissing(
+            control.at(word.span()),
+            word.letter(),
+            literal.toBigDecimal(),
+            length.writtenPm,
+            increments));
+  }
+}
