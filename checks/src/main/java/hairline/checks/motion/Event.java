@@ -77,7 +77,10 @@ public interface Event {
 
   // What the interpreter noticed while reading words.
 
-  /** The grammar could not read the block, or only with a remark; reported once for each line. */
+  /**
+   * The grammar could not read the block, or only with a remark; once for each line, before the
+   * program runs.
+   */
   record BlockProblem(Place at, Problem problem) implements Event {}
 
   /**
@@ -150,6 +153,9 @@ public interface Event {
   /** The first move in work coordinates, and no work offset was chosen. */
   record OffsetAssumed(Place at) implements Event {}
 
+  /** The text of a subprogram ends without M99, M2 or M30; it is left all the same. */
+  record SubprogramEndMissing(Place at, String name) implements Event {}
+
   /** A call whose program is not found. */
   record SubprogramMissing(Place at, String name, List<String> lookedAt) implements Event {}
 
@@ -159,7 +165,7 @@ public interface Event {
   /** The step budget is used up; interpretation ends here. */
   record StepBudgetReached(Place at, long budget) implements Event {}
 
-  /** An N number stands twice in one program. */
+  /** An N number stands twice in one program; once for each number, before the program runs. */
   record SequenceRepeated(Place at, String number, Place first) implements Event {}
 
   /** What a block that was not understood made unknown, for the list of things not checked. */
