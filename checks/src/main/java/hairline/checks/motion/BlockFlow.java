@@ -1,0 +1,236 @@
+package hairline.checks.motion;
+
+import hairline.checks.motion.ProgramFiles.Found;
+import hairline.parser.Block;
+import hairline.parser.BlockSource;
+import hairline.parser.Span;
+import java.io.Closeable;
+import java.io.IOException;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+
+/**
+ * The blocks of a program in the order in which a control executes them: main program, subprograms
+ * as they are called, repeats. Whoever executes the blocks says when one calls, returns or ends.
+ *
+ * <p>The memory it takes grows with the depth of calls only, which has a limit, and the blocks it
+ * gives are limited by the step budget.
+ */
+public final class BlockFlow implements Closeable {
+  private static final Span LINE_START = new Span(1, 1);
+  // Common practice, no source: P51000 without L calls O1000 five times.
+  private static final long PACKED = 10_000;
+
+  /**
+   * A block to be executed.
+   *
+   * @param block the block
+   * @param file index of its file
+   * @param depth 0 in the main program, 1 in a subprogram that it calls
+   */
+  public record FlowBlock(Block block, int file, int depth) {}
+
+  private static final class Frame {
+    final Found found;
+    final Place call;
+    long repeatsLeft;
+    BlockSource source;
+
+    Frame(Found found, Place call, long repeatsLeft, BlockSource source) {
+      this.found = found;
+      this.call = call;
+      this.repeatsLeft = repeatsLeft;
+      this.source = source;
+    }
+  }
+
+  private final ProgramFiles files;
+  private final int callDepth;
+  private final long stepBudget;
+  private final boolean blockDelete;
+  private final EventSink sink;
+  private final Deque<Frame> frames = new ArrayDeque<>();
+  private long stepsTaken;
+  private boolean budgetReached;
+  private Place last = new Place(0, 1, LINE_START);
+
+  /**
+   * The flow of the first program of the first file.
+   *
+   * @param callDepth how deep subprograms may nest
+   * @param stepBudget how many steps may be taken, blocks and steps of cycles together
+   * @param blockDelete whether the block delete switch is on: deletable blocks are left out
+   * @param sink takes what happens at calls and returns
+   * @throws IOException if the program cannot be read
+   */
+  public BlockFlow(
+      ProgramFiles files, int callDepth, long stepBudget, boolean blockDelete, EventSink sink)
+      throws IOException {
+    this.files = files;
+    this.callDepth = callDepth;
+    this.stepBudget = stepBudget;
+    this.blockDelete = blockDelete;
+    this.sink = sink;
+    Found main = files.main();
+    frames.push(new Frame(main, last, 0, files.open(main)));
+  }
+
+  /**
+   * The next block to be executed; nothing after {@link #end}, at the end of the main program's
+   * text, and when the step budget is used up.
+   *
+   * @throws IOException if a file cannot be read
+   */
+  public Optional<FlowBlock> next() throws IOException {
+    while (!frames.isEmpty()) {
+      Frame frame = frames.element();
+      Optional<Block> next = frame.source.next();
+      if (next.isPresent()) {
+        last = new Place(frame.found.file(), next.get().line(), LINE_START);
+        if (!step(last)) {
+          return Optional.empty();
+        }
+        if (!blockDelete || !next.get().deletable()) {
+          return Optional.of(new FlowBlock(next.get(), last.file(), frames.size() - 1));
+        }
+      } else if (frames.size() == 1) {
+        end();
+      } else {
+        sink.accept(new Event.SubprogramEndMissing(last, frame.found.name()));
+        returnFromSubprogram(last);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Takes a step of the budget; {@link #next} does it for each block, whoever executes a cycle does
+   * it for each step of the cycle.
+   *
+   * @return false when the budget is used up; then the flow has ended
+   */
+  public boolean step(Place at) throws IOException {
+    if (budgetReached) {
+      return false;
+    }
+    if (stepsTaken == stepBudget) {
+      budgetReached = true;
+      sink.accept(new Event.StepBudgetReached(at, stepBudget));
+      end();
+      return false;
+    }
+    stepsTaken++;
+    return true;
+  }
+
+  /**
+   * Calls a subprogram: {@link #next} goes on with its first block. A call that cannot be followed
+   * is told as an event and left out.
+   *
+   * @param at the call
+   * @param number P
+   * @param repeats L; where absent, once, or as often as the digits before the last four of P say
+   *     when P as a whole names no program
+   * @return whether the subprogram is entered
+   * @throws IOException if its file cannot be read
+   */
+  public boolean call(Place at, long number, OptionalLong repeats) throws IOException {
+    Optional<Found> found = files.find(at.file(), number);
+    long times = repeats.orElse(1);
+    if (found.isEmpty() && repeats.isEmpty() && number >= PACKED) {
+      found = files.find(at.file(), number % PACKED);
+      times = number / PACKED;
+    }
+    if (found.isEmpty()) {
+      List<String> lookedAt = new ArrayList<>(files.places(at.file(), number));
+      sink.accept(new Event.SubprogramMissing(at, "O" + number, lookedAt));
+      return false;
+    }
+    if (times <= 0) {
+      return false;
+    }
+    if (frames.size() > callDepth || isRunning(found.get())) {
+      sink.accept(new Event.SubprogramEndless(at, chainTo(found.get()), callDepth));
+      return false;
+    }
+    frames.push(new Frame(found.get(), at, times - 1, files.open(found.get())));
+    sink.accept(new Event.SubprogramEntered(at, nameOf(found.get()), depth()));
+    return true;
+  }
+
+  /**
+   * Returns from a subprogram (M99), or begins its next repeat.
+   *
+   * @param at the return
+   * @return false in the main program, where there is nothing to return to
+   * @throws IOException if a file cannot be read
+   */
+  public boolean returnFromSubprogram(Place at) throws IOException {
+    if (frames.size() < 2) {
+      return false;
+    }
+    Frame frame = frames.element();
+    frame.source.close();
+    sink.accept(new Event.SubprogramLeft(at, nameOf(frame.found), depth()));
+    if (frame.repeatsLeft > 0) {
+      frame.repeatsLeft--;
+      frame.source = files.open(frame.found);
+      sink.accept(new Event.SubprogramEntered(frame.call, nameOf(frame.found), depth()));
+    } else {
+      frames.pop();
+    }
+    return true;
+  }
+
+  /** Ends the program, whatever is left of it. */
+  public void end() throws IOException {
+    while (!frames.isEmpty()) {
+      frames.pop().source.close();
+    }
+  }
+
+  /** How many subprograms are being executed, one inside the other. */
+  public int depth() {
+    return Math.max(frames.size() - 1, 0);
+  }
+
+  /** Where the last block stood that was read. */
+  public Place last() {
+    return last;
+  }
+
+  /** Whether the step budget is used up. */
+  public boolean isBudgetReached() {
+    return budgetReached;
+  }
+
+  /** How many steps have been taken. */
+  public long stepsTaken() {
+    return stepsTaken;
+  }
+
+  @Override
+  public void close() throws IOException {
+    end();
+  }
+
+  private boolean isRunning(Found found) {
+    return frames.stream().anyMatch(frame -> frame.found.equals(found));
+  }
+
+  private List<String> chainTo(Found found) {
+    List<String> chain = new ArrayList<>();
+    frames.descendingIterator().forEachRemaining(frame -> chain.add(nameOf(frame.found)));
+    chain.add(nameOf(found));
+    return List.copyOf(chain);
+  }
+
+  /** The number of a program, or the name of its file where it has none. */
+  private String nameOf(Found found) {
+    return found.name().isEmpty() ? files.name(found.file()) : found.name();
+  }
+}

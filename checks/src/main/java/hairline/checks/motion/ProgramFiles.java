@@ -1,0 +1,317 @@
+package hairline.checks.motion;
+
+import hairline.checks.motion.ProgramIndex.Program;
+import hairline.parser.Block;
+import hairline.parser.BlockSource;
+import hairline.parser.PartProgram;
+import hairline.parser.PartPrograms;
+import hairline.parser.Span;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The file of a program, and the files beside it that hold its subprograms. Each is looked through
+ * once, when it is first needed; then its problems go to the sink.
+ *
+ * <p>A file beside is looked for only by names made of digits, only in the folder of the program,
+ * and never followed out of it.
+ */
+public final class ProgramFiles {
+  /** How many files one program may draw on. */
+  static final int FILES_CAP = 1_000;
+
+  /** For how many programs it is remembered where they stand and that they were opened. */
+  static final int REMEMBERED_CAP = 10_000;
+
+  /** Longest text of a subprogram that is kept for the next call. */
+  static final long KEPT_PROGRAM_BYTES = 65_536;
+
+  /** Longest text of all subprograms kept. */
+  static final long KEPT_BYTES = 1_048_576;
+
+  /**
+   * A program found.
+   *
+   * @param file index of its file
+   */
+  record Found(int file, Program program) {
+    String name() {
+      return program.name();
+    }
+  }
+
+  private record Source(PartProgram text, ProgramIndex index, Map<Long, Program> numbered) {
+    Source(PartProgram text, ProgramIndex index) {
+      this(text, index, new HashMap<>());
+      for (Program program : index.programs()) {
+        program.number().ifPresent(number -> numbered.putIfAbsent(number, program));
+      }
+    }
+
+    Optional<Program> program(long number) {
+      return Optional.ofNullable(numbered.get(number));
+    }
+  }
+
+  private final EventSink sink;
+  private final Optional<Path> folder;
+  private final String extension;
+  private final List<Source> sources = new ArrayList<>();
+  private final Map<Path, Integer> indexOfPath = new HashMap<>();
+  private final Map<Long, Optional<Found>> searched = new HashMap<>();
+  private final Set<String> unreadable = new HashSet<>();
+  private final Map<Found, List<Block>> kept = new HashMap<>();
+  private final Set<Found> openedBefore = new HashSet<>();
+  private long keptBytes;
+
+  private ProgramFiles(EventSink sink, Optional<Path> folder, String extension) {
+    this.sink = sink;
+    this.folder = folder;
+    this.extension = extension;
+  }
+
+  /**
+   * The program in a file, with the folder it stands in.
+   *
+   * @param sink takes what the first look at each file notices
+   * @throws IOException if the file cannot be read
+   */
+  public static ProgramFiles of(Path file, EventSink sink) throws IOException {
+    Path name = file.getFileName();
+    String text = name == null ? "" : name.toString();
+    int dot = text.lastIndexOf('.');
+    ProgramFiles files =
+        new ProgramFiles(
+            sink,
+            Optional.of(file.toAbsolutePath().normalize()).map(Path::getParent),
+            dot > 0 ? text.substring(dot) : "");
+    files.add(PartPrograms.of(file));
+    files.realPath(file).ifPresent(path -> files.indexOfPath.put(path, 0));
+    return files;
+  }
+
+  /**
+   * A program that stands in no folder, such as one from standard input; its subprograms must stand
+   * in the same text.
+   *
+   * @param sink takes what the first look notices
+   * @throws IOException if it cannot be read
+   */
+  public static ProgramFiles alone(PartProgram program, EventSink sink) throws IOException {
+    ProgramFiles files = new ProgramFiles(sink, Optional.empty(), "");
+    files.add(program);
+    return files;
+  }
+
+  /** How many files have been drawn on so far. */
+  public int count() {
+    return sources.size();
+  }
+
+  /** How a report calls a file: index 0 is the program, the others follow as they were called. */
+  public String name(int file) {
+    return sources.get(file).text().name();
+  }
+
+  /** The text of a file. */
+  public PartProgram text(int file) {
+    return sources.get(file).text();
+  }
+
+  /** What the first look at a file told. */
+  public ProgramIndex index(int file) {
+    return sources.get(file).index();
+  }
+
+  /** The program that runs. */
+  Found main() {
+    return new Found(0, index(0).first());
+  }
+
+  /** Where a program is looked for, for a message. */
+  List<String> places(int callingFile, long number) {
+    Set<String> places = new LinkedHashSet<>();
+    places.add(name(callingFile));
+    places.add(name(0));
+    for (String name : fileNames(number)) {
+      places.add(unreadable.contains(name) ? name + " (cannot be read)" : name);
+    }
+    return List.copyOf(places);
+  }
+
+  /**
+   * The program with this number: in the calling file, in the file of the main program, or in a
+   * file beside it.
+   */
+  Optional<Found> find(int callingFile, long number) {
+    for (int file : new int[] {callingFile, 0}) {
+      Optional<Program> program = sources.get(file).program(number);
+      if (program.isPresent()) {
+        return Optional.of(new Found(file, program.get()));
+      }
+    }
+    Optional<Found> before = searched.get(number);
+    if (before != null) {
+      return before;
+    }
+    Optional<Found> found =
+        fileNames(number).stream()
+            .flatMap(name -> beside(name).stream())
+            .findFirst()
+            .map(
+                file ->
+                    new Found(
+                        file, sources.get(file).program(number).orElseGet(index(file)::first)));
+    if (searched.size() < REMEMBERED_CAP) {
+      searched.put(number, found);
+    }
+    return found;
+  }
+
+  /** O7777.EXT, O7777, 7777.EXT; numbers below 1000 with leading zeros too. */
+  private List<String> fileNames(long number) {
+    if (folder.isEmpty() || number < 0) {
+      return List.of();
+    }
+    Set<String> names = new LinkedHashSet<>();
+    for (String digits : List.of(String.format(Locale.ROOT, "%04d", number), "" + number)) {
+      names.add("O" + digits + extension);
+      names.add("O" + digits);
+      names.add(digits + extension);
+    }
+    return List.copyOf(names);
+  }
+
+  /** The index of a file in the folder; nothing where it is not there or leads out of it. */
+  private Optional<Integer> beside(String name) {
+    Path file = folder.orElseThrow().resolve(name);
+    Optional<Path> real = realPath(file).filter(Files::isRegularFile);
+    if (real.isEmpty() || !real.map(Path::getParent).equals(folder.flatMap(this::realPath))) {
+      return Optional.empty();
+    }
+    Integer known = indexOfPath.get(real.get());
+    if (known != null) {
+      return Optional.of(known);
+    }
+    if (sources.size() >= FILES_CAP) {
+      sink.accept(
+          new Event.CapReached(new Place(0, 1, new Span(1, 1)), "files of subprograms", FILES_CAP));
+      return Optional.empty();
+    }
+    try {
+      add(PartPrograms.of(file));
+    } catch (IOException e) {
+      unreadable.add(name);
+      return Optional.empty();
+    }
+    indexOfPath.put(real.get(), sources.size() - 1);
+    return Optional.of(sources.size() - 1);
+  }
+
+  private void add(PartProgram text) throws IOException {
+    sources.add(new Source(text, ProgramIndexer.index(text, sources.size(), sink)));
+  }
+
+  private Optional<Path> realPath(Path path) {
+    try {
+      return Optional.of(path.toRealPath());
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * The blocks of a program, its text only. A short one that is opened again is kept, so that a
+   * thousand repeats do not read the file a thousand times.
+   */
+  BlockSource open(Found found) throws IOException {
+    List<Block> blocks = kept.get(found);
+    if (blocks == null && isOpenedAgain(found) && fits(found)) {
+      blocks = readAll(found);
+      kept.put(found, blocks);
+      keptBytes += length(found);
+    }
+    return blocks == null ? stream(found) : new Replayed(blocks);
+  }
+
+  private boolean isOpenedAgain(Found found) {
+    if (openedBefore.contains(found)) {
+      return true;
+    }
+    if (openedBefore.size() < REMEMBERED_CAP) {
+      openedBefore.add(found);
+    }
+    return false;
+  }
+
+  private boolean fits(Found found) {
+    long length = length(found);
+    return length <= KEPT_PROGRAM_BYTES && keptBytes + length <= KEPT_BYTES;
+  }
+
+  private static long length(Found found) {
+    return found.program().endByteOffset() - found.program().byteOffset();
+  }
+
+  private List<Block> readAll(Found found) throws IOException {
+    List<Block> blocks = new ArrayList<>();
+    try (BlockSource source = stream(found)) {
+      for (Optional<Block> next = source.next(); next.isPresent(); next = source.next()) {
+        blocks.add(next.get());
+      }
+    }
+    return List.copyOf(blocks);
+  }
+
+  private BlockSource stream(Found found) throws IOException {
+    Program program = found.program();
+    BlockSource source = text(found.file()).blocksFrom(program.byteOffset(), program.line());
+    return new Stretch(source, program.endByteOffset());
+  }
+
+  /** Blocks up to the end of a program, tape marks and leader left out. */
+  private record Stretch(BlockSource source, long endByteOffset) implements BlockSource {
+    @Override
+    public Optional<Block> next() throws IOException {
+      Optional<Block> next = source.next();
+      while (next.isPresent()
+          && next.get().kind() != Block.Kind.BLOCK
+          && next.get().byteOffset() < endByteOffset) {
+        next = source.next();
+      }
+      return next.filter(block -> block.byteOffset() < endByteOffset);
+    }
+
+    @Override
+    public void close() throws IOException {
+      source.close();
+    }
+  }
+
+  private static final class Replayed implements BlockSource {
+    private final List<Block> blocks;
+    private int position;
+
+    Replayed(List<Block> blocks) {
+      this.blocks = blocks;
+    }
+
+    @Override
+    public Optional<Block> next() {
+      return position < blocks.size() ? Optional.of(blocks.get(position++)) : Optional.empty();
+    }
+
+    @Override
+    public void close() {}
+  }
+}
