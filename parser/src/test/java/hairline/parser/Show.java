@@ -6,6 +6,14 @@ import java.util.Locale;
 final class Show {
   private Show() {}
 
+  static String word(Word word) {
+    return word.letter() + value(word.value());
+  }
+
+  static String setting(Setting setting) {
+    return "#" + value(setting.index()) + "=" + value(setting.value());
+  }
+
   static String value(Value value) {
     if (value instanceof Value.Literal literal) {
       return literal.toBigDecimal().toPlainString();
