@@ -62,8 +62,10 @@ public record ProgramIndex(
    * @param span the comment with its marks
    * @param text the text inside
    * @param standsAlone whether the line has no word and no setting
+   * @param blockLine the line of the block it speaks of: its own, or, where it stands alone, that
+   *     of the next block with content; its own again where none follows
    */
-  public record Remark(int line, Span span, String text, boolean standsAlone) {}
+  public record Remark(int line, Span span, String text, boolean standsAlone, int blockLine) {}
 
   /** The program that runs when the file is run. */
   public Program first() {

@@ -45,6 +45,7 @@ public final class ProgramIndexer {
   private final EventSink sink;
   private final List<Program> programs = new ArrayList<>();
   private final List<Remark> remarks = new ArrayList<>();
+  private int aimedRemarks;
   private final SequenceNumbers sequenceNumbers = new SequenceNumbers();
   private final Set<Long> repeated = new HashSet<>();
   private final Set<String> capsTold = new HashSet<>();
@@ -109,6 +110,9 @@ public final class ProgramIndexer {
     lastLine = block.line();
     end = block.byteOffset() + block.byteLength() + 1L;
     deletableBlocks |= block.deletable();
+    if (hasContent(block)) {
+      aimRemarks(block.line());
+    }
     noteRemarks(block);
     for (Problem problem : block.problems()) {
       sink.accept(new Event.BlockProblem(place(block, problem.span()), problem));
@@ -178,7 +182,19 @@ public final class ProgramIndexer {
           block.settings().isEmpty()
               && block.problems().isEmpty()
               && block.words().stream().allMatch(word -> word.letter() == 'N');
-      remarks.add(new Remark(block.line(), comment.span(), comment.text(), alone));
+      remarks.add(new Remark(block.line(), comment.span(), comment.text(), alone, block.line()));
+    }
+  }
+
+  /** Remarks that stand alone before a block with content speak of that block. */
+  private void aimRemarks(int blockLine) {
+    while (aimedRemarks < remarks.size()) {
+      Remark remark = remarks.get(aimedRemarks);
+      if (remark.standsAlone()) {
+        remarks.set(
+            aimedRemarks, new Remark(remark.line(), remark.span(), remark.text(), true, blockLine));
+      }
+      aimedRemarks++;
     }
   }
 

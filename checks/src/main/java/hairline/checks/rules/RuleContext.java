@@ -20,18 +20,26 @@ public final class RuleContext {
   private final RuleInfo info;
   private final Level level;
   private final Setup setup;
+  private final Stages stages;
   private final Collector collector;
 
-  RuleContext(RuleInfo info, Map<String, Level> levels, Setup setup, Collector collector) {
+  RuleContext(
+      RuleInfo info, Map<String, Level> levels, Setup setup, Stages stages, Collector collector) {
     this.info = info;
     this.level = levels.getOrDefault(info.name(), info.level());
     this.setup = setup;
+    this.stages = stages;
     this.collector = collector;
   }
 
   /** The setup sheet; ask {@link #need} for values that the rule cannot do without. */
   public Setup setup() {
     return setup;
+  }
+
+  /** Time and warmth, at the start of the event in hand. */
+  public Stages stages() {
+    return stages;
   }
 
   /**

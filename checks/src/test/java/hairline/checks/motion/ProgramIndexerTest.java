@@ -176,12 +176,13 @@ class ProgramIndexerTest {
             "; hairline: accept q");
     assertThat(index.remarks())
         .containsExactly(
-            new Remark(1, new Span(1, 50), "hairline: accept chip-below-minimum: burnishing", true),
-            new Remark(2, new Span(5, 26), " HAIRLINE: accept x", true),
-            new Remark(3, new Span(8, 41), "hairline: accept y until end: z", false),
-            new Remark(4, new Span(6, 19), "hairline: a", false),
-            new Remark(5, new Span(6, 19), "hairline: b", false),
-            new Remark(7, new Span(1, 21), " hairline: accept q", true));
+            new Remark(
+                1, new Span(1, 50), "hairline: accept chip-below-minimum: burnishing", true, 3),
+            new Remark(2, new Span(5, 26), " HAIRLINE: accept x", true, 3),
+            new Remark(3, new Span(8, 41), "hairline: accept y until end: z", false, 3),
+            new Remark(4, new Span(6, 19), "hairline: a", false, 4),
+            new Remark(5, new Span(6, 19), "hairline: b", false, 5),
+            new Remark(7, new Span(1, 21), " hairline: accept q", true, 7));
   }
 
   @Test

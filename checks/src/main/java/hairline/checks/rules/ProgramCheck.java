@@ -1,0 +1,139 @@
+package hairline.checks.rules;
+
+import hairline.checks.finding.AcceptUnused;
+import hairline.checks.finding.Finding;
+import hairline.checks.finding.ProgramResult;
+import hairline.checks.finding.ProgramResult.SourceLine;
+import hairline.checks.motion.ControlProfile;
+import hairline.checks.motion.ProgramFiles;
+import hairline.checks.motion.SheetControl;
+import hairline.checks.setup.Setup;
+import hairline.parser.Block;
+import hairline.parser.BlockSource;
+import hairline.parser.PartProgram;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/**
+ * Checks one program: runs it once with the block delete switch off and, where it has deletable
+ * blocks, once with the switch on, and puts both together.
+ */
+public final class ProgramCheck {
+  private final Selection selection;
+
+  private ProgramCheck(Selection selection) {
+    this.selection = selection;
+  }
+
+  /** A check that asks these rules. */
+  public static ProgramCheck of(Selection selection) {
+    return new ProgramCheck(selection);
+  }
+
+  /** Where the program comes from; opened once for each run. */
+  private interface Source {
+    ProgramFiles open(hairline.checks.motion.EventSink sink) throws IOException;
+  }
+
+  /**
+   * Checks the program in a file; subprograms may stand in files beside it.
+   *
+   * @throws IOException if a file cannot be read
+   */
+  public ProgramResult check(Path program, Setup setup) throws IOException {
+    return check(sink -> ProgramFiles.of(program, sink), setup);
+  }
+
+  /**
+   * Checks a program that stands in no folder, such as one from standard input.
+   *
+   * @throws IOException if it cannot be read
+   */
+  public ProgramResult check(PartProgram program, Setup setup) throws IOException {
+    return check(sink -> ProgramFiles.alone(program, sink), setup);
+  }
+
+  private ProgramResult check(Source source, Setup setup) throws IOException {
+    ControlProfile profile = SheetControl.of(setup);
+    Run off = new Run(selection, setup);
+    ProgramFiles files = source.open(off.beforeStart());
+    off.run(files, profile, false);
+    if (!files.index(0).deletableBlocks()) {
+      off.accepts().unused().forEach(accept -> off.dispatch(new AcceptUnused(accept)));
+      return result(files, setup, List.of(off), off.findings());
+    }
+    Run on = new Run(selection, setup);
+    on.run(source.open(on.beforeStart()), profile, true);
+    off.accepts().unused().stream()
+        .filter(on.accepts().unused()::contains)
+        .forEach(
+            accept -> {
+              off.dispatch(new AcceptUnused(accept));
+              on.dispatch(new AcceptUnused(accept));
+            });
+    return result(files, setup, List.of(off, on), BlockDeleteMerge.of(off, on));
+  }
+
+  private static ProgramResult result(
+      ProgramFiles files, Setup setup, List<Run> runs, List<Finding> findings) throws IOException {
+    List<Finding> standing = new ArrayList<>();
+    List<Finding> accepted = new ArrayList<>();
+    for (Finding finding : findings) {
+      (finding.acceptedBecause().isPresent() ? accepted : standing).add(finding);
+    }
+    List<String> names = new ArrayList<>();
+    for (int file = 0; file < files.count(); file++) {
+      names.add(files.name(file));
+    }
+    return new ProgramResult(
+        files.name(0),
+        names,
+        standing,
+        accepted,
+        runs.stream().flatMap(run -> run.notChecked().stream()).distinct().toList(),
+        runs.stream().flatMap(run -> run.assumptions().stream()).distinct().toList(),
+        setup.name(),
+        setup.embedded(),
+        excerpts(files, findings),
+        runs.stream().anyMatch(Run::isStepBudgetReached),
+        runs.stream().anyMatch(Run::isMacroUnread));
+  }
+
+  /**
+   * The lines that findings point at; one more reading of the text, and only where there are any.
+   */
+  private static Map<SourceLine, String> excerpts(ProgramFiles files, List<Finding> findings)
+      throws IOException {
+    Map<SourceLine, String> excerpts = new HashMap<>();
+    for (int file = 0; file < files.count(); file++) {
+      TreeSet<Integer> lines = new TreeSet<>();
+      for (Finding finding : findings) {
+        if (finding.at().file() == file) {
+          lines.add(finding.at().line());
+        }
+        if (finding.worst().at().file() == file) {
+          lines.add(finding.worst().at().line());
+        }
+      }
+      if (lines.isEmpty()) {
+        continue;
+      }
+      try (BlockSource blocks = files.text(file).blocks()) {
+        Optional<Block> next = blocks.next();
+        while (next.isPresent() && next.get().line() <= lines.last()) {
+          if (lines.contains(next.get().line())) {
+            excerpts.put(new SourceLine(file, next.get().line()), next.get().text());
+          }
+          next = blocks.next();
+        }
+      }
+    }
+    return excerpts;
+  }
+}

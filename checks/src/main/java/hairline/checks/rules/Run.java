@@ -1,0 +1,189 @@
+package hairline.checks.rules;
+
+import hairline.checks.finding.Accept;
+import hairline.checks.finding.AcceptSeen;
+import hairline.checks.finding.Accepts;
+import hairline.checks.finding.Assumption;
+import hairline.checks.finding.Collector;
+import hairline.checks.finding.Finding;
+import hairline.checks.finding.Level;
+import hairline.checks.finding.NotChecked;
+import hairline.checks.motion.ControlProfile;
+import hairline.checks.motion.Event;
+import hairline.checks.motion.EventSink;
+import hairline.checks.motion.Interpreter;
+import hairline.checks.motion.Place;
+import hairline.checks.motion.ProgramFiles;
+import hairline.checks.motion.ProgramIndex;
+import hairline.checks.rules.RuleInfo.Hides;
+import hairline.checks.rules.RuleInfo.Scope;
+import hairline.checks.setup.RuleKeys;
+import hairline.checks.setup.Setup;
+import hairline.parser.Problem;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** One run over one program with one setting of the block delete switch. */
+final class Run {
+  private final List<Rule> rules;
+  private final Accepts accepts = new Accepts();
+  private final Collector collector;
+  private final Stages stages;
+  private final Subscriptions subscriptions = new Subscriptions();
+  private final List<Event> earlyEvents = new ArrayList<>();
+  private Optional<ProgramFiles> files = Optional.empty();
+  private int filesWithKnownAccepts;
+  private boolean stepBudgetReached;
+  private boolean macroUnread;
+
+  Run(Selection selection, Setup setup) {
+    this.rules = selection.rules(setup.get(RuleKeys.SKIP).orElse(List.of()));
+    this.collector = new Collector(accepts, hidesInBlock(rules));
+    this.stages = Stages.before(setup, this::dispatch);
+    Map<String, Level> levels = levels(setup);
+    for (Rule rule : rules) {
+      rule.begin(new RuleContext(rule.info(), levels, setup, stages, collector), subscriptions);
+    }
+  }
+
+  private static Map<String, Level> levels(Setup setup) {
+    Map<String, Level> levels = new HashMap<>();
+    setup
+        .get(RuleKeys.LEVEL)
+        .ifPresent(given -> given.forEach((rule, l) -> levels.put(rule, Level.valueOf(l.name()))));
+    return levels;
+  }
+
+  private static Map<String, List<String>> hidesInBlock(List<Rule> rules) {
+    Map<String, List<String>> hides = new HashMap<>();
+    for (Rule rule : rules) {
+      List<String> names =
+          rule.info().hides().stream()
+              .filter(h -> h.scope() == Scope.BLOCK)
+              .map(Hides::rule)
+              .toList();
+      if (!names.isEmpty()) {
+        hides.put(rule.info().name(), names);
+      }
+    }
+    return hides;
+  }
+
+  /** Takes what the first look at the files notices; it is handed on once the run begins. */
+  EventSink beforeStart() {
+    return event -> {
+      if (files.isPresent()) {
+        dispatch(event);
+      } else {
+        earlyEvents.add(event);
+      }
+    };
+  }
+
+  /** Runs the program. */
+  void run(ProgramFiles programFiles, ControlProfile profile, boolean blockDeleteOn)
+      throws IOException {
+    files = Optional.of(programFiles);
+    learnAccepts(programFiles);
+    earlyEvents.forEach(this::dispatch);
+    earlyEvents.clear();
+    new Interpreter(profile, programFiles.text(0))
+        .run(
+            event -> {
+              if (!(event instanceof Event.BlockProblem)) {
+                stages.first().accept(event);
+              }
+            },
+            blockDeleteOn);
+    collector.endBlock();
+  }
+
+  private void learnAccepts(ProgramFiles programFiles) {
+    while (filesWithKnownAccepts < programFiles.count()) {
+      int file = filesWithKnownAccepts++;
+      for (ProgramIndex.Remark remark : programFiles.index(file).remarks()) {
+        Accept.read(
+                new Place(file, remark.line(), remark.span()), remark.text(), remark.standsAlone())
+            .ifPresent(
+                accept -> {
+                  accepts.add(accept, remark.blockLine());
+                  dispatch(new AcceptSeen(accept));
+                });
+      }
+    }
+  }
+
+  /** Hands an event to the rules. */
+  void dispatch(Event event) {
+    if (event instanceof Event.BlockStarted) {
+      collector.endBlock();
+    } else if (event instanceof Event.SubprogramEntered) {
+      files.ifPresent(this::learnAccepts);
+    } else if (event instanceof Event.StepBudgetReached) {
+      stepBudgetReached = true;
+    } else if (event instanceof Event.BlockProblem problem) {
+      macroUnread |= problem.problem().kind() == Problem.Kind.MACRO;
+    } else if (event instanceof Event.CapReached cap) {
+      collector.notChecked(
+          "", cap.what() + ": the limit of " + cap.cap() + " is reached", Optional.of(cap.at()));
+    } else if (event instanceof Event.BecameUnknown unknown) {
+      collector.notChecked(
+          "", unknown.what() + " is unknown from here on", Optional.of(unknown.at()));
+    }
+    subscriptions.accept(event);
+  }
+
+  Accepts accepts() {
+    return accepts;
+  }
+
+  boolean isStepBudgetReached() {
+    return stepBudgetReached;
+  }
+
+  boolean isMacroUnread() {
+    return macroUnread;
+  }
+
+  List<NotChecked> notChecked() {
+    return collector.notChecked();
+  }
+
+  Set<Assumption> assumptions() {
+    return collector.assumptions();
+  }
+
+  /** The findings with their grouping keys, less those that others of the run explain away. */
+  Map<Collector.Key, Finding> groups() {
+    Map<Collector.Key, Finding> groups = new LinkedHashMap<>(collector.findings());
+    for (Rule rule : rules) {
+      for (Hides hides : rule.info().hides()) {
+        if (hides.scope() != Scope.BLOCK) {
+          List<Finding> hiders =
+              groups.values().stream().filter(f -> f.rule().equals(rule.info().name())).toList();
+          groups.values().removeIf(f -> f.rule().equals(hides.rule()) && covers(hides, hiders, f));
+        }
+      }
+    }
+    return groups;
+  }
+
+  private static boolean covers(Hides hides, List<Finding> hiders, Finding finding) {
+    return hiders.stream()
+        .anyMatch(
+            hider ->
+                hides.scope() == Scope.PROGRAM
+                    || hider.first().operation() == finding.first().operation());
+  }
+
+  /** The findings in the order of their places, then rules. */
+  List<Finding> findings() {
+    return FindingOrder.sorted(groups().values());
+  }
+}

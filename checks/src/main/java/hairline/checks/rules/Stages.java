@@ -1,0 +1,27 @@
+package hairline.checks.rules;
+
+import hairline.checks.motion.EventSink;
+import hairline.checks.setup.Setup;
+import hairline.checks.timing.ProgramTime;
+import hairline.checks.timing.TimeTable;
+import hairline.checks.timing.Timeline;
+import hairline.checks.warmth.SpindleWarmth;
+import hairline.checks.warmth.WarmUpDemand;
+
+/**
+ * The stages between the interpreter and the rules, in their order. What they tell holds at the
+ * start of the event that a rule has in hand.
+ *
+ * @param first takes the interpreter's events
+ * @param time the time as programmed
+ * @param warmth warm-up and measuring
+ */
+public record Stages(EventSink first, ProgramTime time, SpindleWarmth warmth) {
+
+  /** Builds the chain before the rules. */
+  static Stages before(Setup setup, EventSink rules) {
+    ProgramTime time = new ProgramTime();
+    SpindleWarmth warmth = new SpindleWarmth(WarmUpDemand.of(setup), time, rules);
+    return new Stages(new Timeline(TimeTable.of(setup), time, warmth), time, warmth);
+  }
+}
