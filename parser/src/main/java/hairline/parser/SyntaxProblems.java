@@ -10,6 +10,7 @@ import org.antlr.v4.runtime.misc.IntervalSet;
 /** Says in a machinist's words what is wrong with a block that breaks the grammar. */
 final class SyntaxProblems {
   private static final String NUMBER = "a number";
+  private static final int REPLACEMENT = 0xFFFD;
   private static final String END_OF_BLOCK = "the end of the block";
 
   private final List<Token> tokens;
@@ -174,12 +175,26 @@ final class SyntaxProblems {
     return "'" + shorten(text) + "'";
   }
 
-  /** At most {@link Limits#FOUND_CODE_POINTS} of a text, tabs as blanks. */
+  /**
+   * At most {@link Limits#FOUND_CODE_POINTS} of a text, with tabs as blanks and U+FFFD for what
+   * cannot be printed.
+   */
   static String shorten(String text) {
-    String plain = text.replace('\t', ' ');
-    if (plain.codePointCount(0, plain.length()) <= Limits.FOUND_CODE_POINTS) {
-      return plain;
+    int[] codePoints =
+        text.codePoints()
+            .limit(Limits.FOUND_CODE_POINTS + 1L)
+            .map(SyntaxProblems::printable)
+            .toArray();
+    if (codePoints.length <= Limits.FOUND_CODE_POINTS) {
+      return new String(codePoints, 0, codePoints.length);
     }
-    return plain.substring(0, plain.offsetByCodePoints(0, Limits.FOUND_CODE_POINTS - 1)) + "…";
+    return new String(codePoints, 0, Limits.FOUND_CODE_POINTS - 1) + "…";
+  }
+
+  private static int printable(int codePoint) {
+    if (codePoint == '\t' || codePoint == ' ') {
+      return ' ';
+    }
+    return isPrintable(codePoint) ? codePoint : REPLACEMENT;
   }
 }

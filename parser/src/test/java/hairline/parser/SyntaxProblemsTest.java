@@ -219,6 +219,12 @@ class SyntaxProblemsTest {
         .isEqualTo("#<" + "😀".repeat(21) + "…");
   }
 
+  @Test
+  void quotesAreSane() {
+    assertThat(Read.problem("#<a\0b\u202E>").found()).isEqualTo("#<a\uFFFDb\uFFFD>");
+    assertThat(Read.problem("X[(a\u001B b\tc)").found()).isEqualTo("'(a\uFFFD b c)'");
+  }
+
   /** What could spoil a terminal or a report is named by its number. */
   @ParameterizedTest
   @CsvSource({
