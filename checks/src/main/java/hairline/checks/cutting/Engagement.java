@@ -45,7 +45,8 @@ public record Engagement(double inRad, double outRad) {
     if (stepoverMm >= diameterMm) {
       return SLOT;
     }
-    return new Engagement(0, StrictMath.acos(1 - 2 * stepoverMm / diameterMm));
+    // The same angle by its half, because 1 − 2 a_e/D cancels on a fine strip.
+    return new Engagement(0, 2 * StrictMath.asin(StrictMath.sqrt(stepoverMm / diameterMm)));
   }
 
   /** Length of the arc. */

@@ -9,7 +9,7 @@ package hairline.checks.cutting;
  *
  * @param beam the tool
  * @param youngsModulusGPa its Young's modulus, above 0
- * @param forceAtMm where the force acts, from the tip: half the axial depth
+ * @param forceAtMm where the force acts, from the tip, see {@link ToolBody#forceAtMm}
  */
 public record Flex(ToolBeam beam, Band youngsModulusGPa, double forceAtMm) {
 

@@ -14,12 +14,11 @@ final class Require {
     return value;
   }
 
-  /** Returns the value if it is finite and not below zero, else throws. */
-  static double notNegative(String name, double value) {
+  /** Throws unless the value is finite and not below zero. */
+  static void notNegative(String name, double value) {
     if (!(value >= 0) || Double.isInfinite(value)) {
       throw new IllegalArgumentException(message(name, value, "must not be below zero"));
     }
-    return value;
   }
 
   /** Throws unless the condition holds. */

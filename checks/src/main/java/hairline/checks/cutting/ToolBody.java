@@ -100,6 +100,17 @@ public record ToolBody(
   }
 
   /**
+   * Where the cutting force acts, in mm from the tip: at half the axial depth. Only the cutting
+   * length cuts, however deep the pass.
+   *
+   * @param depthMm axial depth a_p, above 0
+   * @throws IllegalArgumentException outside this range
+   */
+  public double forceAtMm(double depthMm) {
+    return Math.min(Require.positive("axial depth", depthMm), cuttingLengthMm) / 2;
+  }
+
+  /**
    * The longest neck, up to the present one, with which an error stays within what is allowed; all
    * else unchanged. Nothing if the tool has no neck, or if even a neck as short as the cutting
    * length would not do.

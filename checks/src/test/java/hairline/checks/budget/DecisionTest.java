@@ -47,6 +47,14 @@ class DecisionTest {
   }
 
   @Test
+  void limitsMayCoincideOrBeOpen() {
+    assertThat(Decision.ofValue(3, 3, 3, 0)).isEqualTo(Decision.HOLDS);
+    assertThat(Decision.ofValue(3.1, 3, 3, 0)).isEqualTo(Decision.FAILS);
+    assertThat(Decision.ofValue(3, 1, Double.POSITIVE_INFINITY, 1)).isEqualTo(Decision.HOLDS);
+    assertThat(Decision.ofValue(1.5, 1, Double.POSITIVE_INFINITY, 1)).isEqualTo(Decision.UNDECIDED);
+  }
+
+  @Test
   void aMissingPartNeverHolds() {
     assertThat(Decision.HOLDS.withPartMissing()).isEqualTo(Decision.UNDECIDED);
     assertThat(Decision.UNDECIDED.withPartMissing()).isEqualTo(Decision.UNDECIDED);

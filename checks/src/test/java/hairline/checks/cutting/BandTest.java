@@ -82,6 +82,8 @@ class BandTest {
     assertThat(Band.ofExact(product).above(0.3)).isEqualTo(Certainty.NOT_SHOWN);
     assertThat(Band.ofExact(0.3).atLeast(product)).isEqualTo(Certainty.CERTAIN);
     assertThat(Band.ofExact(0.3).below(0.300000001)).isEqualTo(Certainty.CERTAIN);
+    assertThat(Band.ofExact(1e6).below(1e6 + 1e-7)).isEqualTo(Certainty.NOT_SHOWN);
+    assertThat(Band.ofExact(1e-6).below(1e-6 + 1e-15)).isEqualTo(Certainty.CERTAIN);
     assertThat(Band.ofExact(0).below(0)).isEqualTo(Certainty.NOT_SHOWN);
   }
 

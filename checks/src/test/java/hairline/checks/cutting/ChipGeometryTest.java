@@ -98,6 +98,20 @@ class ChipGeometryTest {
   }
 
   @Test
+  void aFlatterEdgeMakesAThinnerChip() {
+    // sin κ 0.6: 4 µm · 0.6, and 2/π of it on the mean.
+    assertThat(Engagement.slot().maxChipUm(4, 0.6)).isCloseTo(2.4, within(1e-12));
+    assertThat(Engagement.slot().meanChipUm(4, 0.6)).isCloseTo(4.8 / Math.PI, within(1e-12));
+  }
+
+  @Test
+  void aStripOfAPicometreStillHasAnArc() {
+    // φ ≈ 2 √(a_e/D) for a fine strip.
+    assertThat(Engagement.besideWall(1e-9, 50).angleRad())
+        .isCloseTo(2 * StrictMath.sqrt(2e-11), within(1e-15));
+  }
+
+  @Test
   void anArcThatEndsBeforeTheFrontIsThickestAtItsEnd() {
     assertThat(new Engagement(0.2, 0.9).maxSine()).isEqualTo(StrictMath.sin(0.9));
     assertThat(new Engagement(2.0, 3.0).maxSine()).isEqualTo(StrictMath.sin(2.0));

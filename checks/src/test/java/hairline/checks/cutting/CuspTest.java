@@ -34,6 +34,12 @@ class CuspTest {
   }
 
   @Test
+  void noCuspAndTheHighestCusp() {
+    assertThat(Cusp.stepoverMm(0.25, 0)).isZero();
+    assertThat(Cusp.stepoverMm(0.25, 250)).isEqualTo(0.5);
+  }
+
+  @Test
   void passesOnASlopeLieFurtherApart() {
     assertThat(Cusp.stepoverOnSlopeMm(0.02, 0)).isEqualTo(0.02);
     assertThat(Cusp.stepoverOnSlopeMm(0.02, Math.PI / 3)).isCloseTo(0.04, within(1e-12));

@@ -59,6 +59,18 @@ class EffectiveDiameterTest {
     assertThat(EffectiveDiameter.ballOnSlopeMm(1, 0.05, Math.PI / 2)).isEqualTo(1);
   }
 
+  /**
+   * By hand: a ball of 2 mm, 0.5 mm deep, touches up to arccos(0.5) = 60°; on a slope of 15° up to
+   * 75°: 2 sin 75° = 1.93185.
+   */
+  @Test
+  void ballOnASlopeByHand() {
+    assertThat(EffectiveDiameter.ballOnSlopeMm(2, 0.5, StrictMath.toRadians(15)))
+        .isCloseTo(1.93185, within(5e-6));
+    assertThat(EffectiveDiameter.ballOnSlopeMm(2, 0.5, StrictMath.toRadians(31))).isEqualTo(2);
+    assertThat(EffectiveDiameter.ballOnSlopeMm(2, 0.9, 0)).isLessThan(2);
+  }
+
   @Test
   void refusesWhatNoToolHas() {
     assertThatIllegalArgumentException().isThrownBy(() -> EffectiveDiameter.mm(0, 0, 1));

@@ -132,9 +132,11 @@ class KienzleTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> C45.force(Band.ofExact(1), 0, RIGHT_ANGLE, UNKNOWN));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> C45.force(Band.ofExact(1), 1, new Band(0, 1, 1), UNKNOWN));
+        .isThrownBy(() -> C45.force(Band.ofExact(1), 1, new Band(0, 1, 1), UNKNOWN))
+        .withMessageContaining("sine of the edge angle");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> C45.force(Band.ofExact(1), 1, new Band(0.5, 1, 1.1), UNKNOWN));
+        .isThrownBy(() -> C45.force(Band.ofExact(1), 1, new Band(0.5, 1, 1.1), UNKNOWN))
+        .withMessageContaining("sine of the edge angle");
   }
 
   @Property

@@ -56,6 +56,7 @@ class RunoutTest {
     assertThatIllegalArgumentException().isThrownBy(() -> Runout.mostLoadedChipUm(-1, 1, 2));
     assertThatIllegalArgumentException().isThrownBy(() -> Runout.mostLoadedChipUm(1, -1, 2));
     assertThatIllegalArgumentException().isThrownBy(() -> Runout.leastLoadedChipUm(1, 1, 0));
+    assertThatIllegalArgumentException().isThrownBy(() -> Runout.radialFeedForChipUm(-1, 1, 2));
     assertThatIllegalArgumentException().isThrownBy(() -> Runout.neighbourStepUm(-1, 2));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Runout.leavesToothIdle(0, Band.ofExact(1), 2));

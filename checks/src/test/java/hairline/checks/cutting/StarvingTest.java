@@ -12,6 +12,8 @@ class StarvingTest {
   @Test
   void workedExamples() {
     assertThat(Starving.feedHeldMmPerMin(0.005, 1)).isCloseTo(300, within(1e-9));
+    // 10 µm in blocks of 0.4 ms: 25 µm a ms.
+    assertThat(Starving.feedHeldMmPerMin(0.01, 0.4)).isCloseTo(1500, within(1e-9));
     assertThat(1000 / Starving.blockLastsMs(0.002, 300)).isCloseTo(2500, within(1e-9));
     assertThat(Starving.blockLastsMs(0.005, 300)).isCloseTo(1, within(1e-12));
   }

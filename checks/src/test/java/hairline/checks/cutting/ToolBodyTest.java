@@ -76,6 +76,14 @@ class ToolBodyTest {
   }
 
   @Test
+  void theForceActsAtHalfTheDepthOfWhatCuts() {
+    assertThat(NECKED.forceAtMm(0.1)).isEqualTo(0.05);
+    assertThat(NECKED.forceAtMm(1)).isEqualTo(0.5);
+    assertThat(NECKED.forceAtMm(100)).isEqualTo(0.5);
+    assertThatIllegalArgumentException().isThrownBy(() -> NECKED.forceAtMm(0));
+  }
+
+  @Test
   void theLongestNeckIsTheOneAtTheLimit() {
     ToDoubleFunction<ToolBeam> flex = beam -> beam.deflectionUmPerN(0, 580);
     double longest = NECKED.longestNeckMm(flex, 10).orElseThrow();

@@ -84,6 +84,15 @@ class ToothLoadTest {
   }
 
   @Test
+  void aBullRoundedToHalfItsDiameterIsABall() {
+    EndMill ball = mill(Shape.BALL, 0.5, 0, Optional.empty());
+    EndMill bull = mill(Shape.BULL, 0.5, 0.25, Optional.empty());
+    assertThat(bull.effectiveDiameterMm(0.02)).isEqualTo(ball.effectiveDiameterMm(0.02));
+    assertThat(bull.sinKappa(0.02)).isEqualTo(ball.sinKappa(0.02));
+    assertThat(bull.floorRadiusMm()).isZero();
+  }
+
+  @Test
   void flatPartOfTheEndFace() {
     assertThat(FLAT.floorRadiusMm()).isEqualTo(0.25);
     assertThat(mill(Shape.BULL, 1, 0.1, Optional.empty()).floorRadiusMm()).isEqualTo(0.4);
