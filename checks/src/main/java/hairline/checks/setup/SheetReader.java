@@ -50,6 +50,19 @@ public final class SheetReader {
     return new Reading(ruleNames, new Problems()).sheet(text, name, Optional.empty());
   }
 
+  /**
+   * The sheet for a program: the one asked for, else the one that {@link SheetFinder} finds, else
+   * the embedded default sheet.
+   *
+   * @param asked the sheet that the user names
+   * @param program the program's file; none for standard input
+   * @throws SheetException with all that is wrong
+   */
+  public Setup readFor(Optional<Path> asked, Optional<Path> program) throws SheetException {
+    Optional<Path> sheet = asked.or(() -> program.flatMap(SheetFinder::find));
+    return sheet.isPresent() ? read(sheet.get()) : embedded();
+  }
+
   /** The embedded default sheet, which says what is assumed where a program has none. */
   public Setup embedded() {
     try (InputStream in = SheetReader.class.getResourceAsStream(EMBEDDED)) {
