@@ -26,12 +26,9 @@ record Bounds(BigDecimal lo, boolean loIncluded, BigDecimal hi) {
     return new Bounds(new BigDecimal(lo), true, new BigDecimal(hi));
   }
 
-  void check(BigDecimal number, Dimension dimension) throws Misread {
+  boolean contain(BigDecimal number) {
     int low = number.compareTo(lo);
-    if (low < 0 || (low == 0 && !loIncluded) || number.compareTo(hi) > 0) {
-      throw new Misread(
-          "`" + dimension.format(number) + "` is out of range", "the range is " + say(dimension));
-    }
+    return (low > 0 || (low == 0 && loIncluded)) && number.compareTo(hi) <= 0;
   }
 
   /** The range in words. */

@@ -2,6 +2,7 @@ package hairline.checks.setup;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -89,6 +90,11 @@ enum Dimension {
 
   List<Unit> units() {
     return units;
+  }
+
+  /** Its name in the JSON Schema. */
+  String schemaName() {
+    return name().toLowerCase(Locale.ROOT);
   }
 
   /** The unit in which values are kept. */

@@ -25,6 +25,7 @@ public final class SheetSchema {
     schema.put("$id", "urn:hairline:setup-sheet:1");
     schema.put("title", "Hairline setup sheet");
     schema.putAll(section(Catalogue.SHEET));
+    schema.put("$defs", quantities());
     StringWriter out = new StringWriter();
     DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
     DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
@@ -37,6 +38,20 @@ public final class SheetSchema {
       throw new UncheckedIOException(e);
     }
     return out + "\n";
+  }
+
+  private static Map<String, Object> quantities() {
+    Map<String, Object> quantities = new LinkedHashMap<>();
+    for (Dimension dimension : Dimension.values()) {
+      if (dimension != Dimension.NUMBER) {
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("description", dimension.takes());
+        schema.put("type", "string");
+        schema.put("pattern", QuantityPattern.of(dimension));
+        quantities.put(dimension.schemaName(), schema);
+      }
+    }
+    return quantities;
   }
 
   private static Map<String, Object> entry(Entry entry) {
@@ -103,8 +118,7 @@ public final class SheetSchema {
     }
     boolean tools = items.kind() == Entry.Kind.TOOLS;
     item.put("type", "object");
-    item.put(
-        "required", List.of(tools ? ToolKeys.NUMBER.path() : FeatureKeys.NAME.path()));
+    item.put("required", List.of(tools ? ToolKeys.NUMBER.path() : FeatureKeys.NAME.path()));
     Map<String, Object> list = new LinkedHashMap<>();
     list.put("type", List.of("array", "null"));
     list.put("items", item);
@@ -126,7 +140,8 @@ public final class SheetSchema {
     return schema;
   }
 
-  private static Map<String, Object> either(String doc, Map<String, Object> a, Map<String, Object> b) {
+  private static Map<String, Object> either(
+      String doc, Map<String, Object> a, Map<String, Object> b) {
     Map<String, Object> schema = new LinkedHashMap<>();
     schema.put("description", doc);
     schema.put("anyOf", List.of(a, b));

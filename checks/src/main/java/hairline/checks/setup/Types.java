@@ -40,12 +40,16 @@ final class Types {
   }
 
   static QuantityType<Double> quantity(Dimension dimension, Bounds bounds) {
-    return new QuantityType<>(dimension, bounds, BigDecimal::doubleValue, BigDecimal::valueOf);
+    return new QuantityType<>(
+        dimension,
+        bounds,
+        BigDecimal::doubleValue,
+        value -> dimension.format(BigDecimal.valueOf(value)));
   }
 
   /** Lengths within bounds in millimetres. */
   static QuantityType<Length> length(Bounds bounds) {
-    return new QuantityType<>(Dimension.LENGTH, bounds, Types::exactLength, Length::exactMm);
+    return new QuantityType<>(Dimension.LENGTH, bounds, Types::exactLength, Length::toString);
   }
 
   private static Length exactLength(BigDecimal mm) throws Misread {
@@ -171,7 +175,7 @@ final class Types {
         Dimension.STRESS,
         bounds,
         megapascals -> megapascals.movePointLeft(3).doubleValue(),
-        gigapascals -> BigDecimal.valueOf(gigapascals).movePointRight(3));
+        gigapascals -> Numbers.plain(gigapascals) + " GPa");
   }
 
   /** m_c; tables that print 1 − m_c are told from those that print m_c by its size. */
@@ -188,6 +192,6 @@ final class Types {
           }
           return number.doubleValue();
         },
-        BigDecimal::valueOf);
+        Numbers::plain);
   }
 }
