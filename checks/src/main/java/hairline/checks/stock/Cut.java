@@ -62,6 +62,10 @@ public record Cut(
     Optional<Feature> feature)
     implements Event {
 
+  public Cut {
+    stepDowns = List.copyOf(stepDowns);
+  }
+
   /** Level id of the uncut top of the stock. */
   public static final int UNCUT = 0;
 
@@ -107,5 +111,26 @@ public record Cut(
       return Optional.of(!right);
     }
     return Optional.empty();
+  }
+
+  /** The same cut, decided. */
+  Cut withFine(boolean isFine) {
+    return new Cut(
+        move,
+        contact,
+        contactBy,
+        tool,
+        stepDowns,
+        surfacePartlyUnknown,
+        radialMm,
+        slot,
+        materialSide,
+        isFine,
+        fineUndecided && !isFine,
+        spring,
+        levelId,
+        runsAtLevel,
+        passId,
+        feature);
   }
 }

@@ -41,4 +41,26 @@ public record PassEnded(
     int operation,
     Optional<Feature> feature,
     String offset)
-    implements Event {}
+    implements Event {
+
+  /** The same pass, with its cuts decided. */
+  PassEnded withFine(boolean isFine) {
+    return isFine == fine
+        ? this
+        : new PassEnded(
+            at,
+            passId,
+            levelId,
+            first,
+            last,
+            lengthMm,
+            stepDownPm,
+            writtenStepDownPm,
+            isFine,
+            spring,
+            tool,
+            operation,
+            feature,
+            offset);
+  }
+}

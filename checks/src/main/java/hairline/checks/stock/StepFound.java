@@ -35,6 +35,11 @@ public record StepFound(
     return upper.levelId() > lower.levelId() ? upper : lower;
   }
 
+  /** The level that was cut earlier, or the uncut top. */
+  public Terrace earlier() {
+    return upper.levelId() > lower.levelId() ? lower : upper;
+  }
+
   /** Whether both levels were cut, and by tools of different numbers. */
   public boolean byTwoTools() {
     return upper.tool().isPresent()

@@ -29,6 +29,20 @@ public record Terrace(
     int lastOperation,
     ApproachDirection approach) {
 
+  /** The uncut top of the stock. */
+  static Terrace uncutTop(long topPm) {
+    return new Terrace(
+        Cut.UNCUT,
+        topPm,
+        topPm,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        0,
+        0,
+        ApproachDirection.UNKNOWN);
+  }
+
   /** Whether it is the uncut top of the stock. */
   public boolean uncut() {
     return levelId == Cut.UNCUT;

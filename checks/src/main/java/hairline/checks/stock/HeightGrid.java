@@ -1,0 +1,538 @@
+package hairline.checks.stock;
+
+import java.util.Arrays;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The surface of the part under one work offset: a sparse grid of square cells, each with the
+ * stored height of its floor and what left it.
+ *
+ * <p>A cell belongs to the tool when its centre does, so borders are known to half a cell. A flat
+ * tool at constant Z leaves its floor at exactly its Z; under ramps, balls and corner radii the
+ * height is that of the tool's profile over the cell's centre. Tiles of 64 × 64 cells exist where
+ * something was cut, and hold arrays only while their cells differ. At the cap, tiles that have
+ * become even give their arrays up; where that doesn't help, the tile is lost: its heights are
+ * unknown from then on.
+ */
+final class HeightGrid {
+  /** Uncut stock whose top is not known. */
+  static final int VIRGIN = -2;
+
+  /** Outside of the stock box. */
+  static final int AIR = -3;
+
+  /** A surface that a move of unknown course may have cut. */
+  static final int LOST = -4;
+
+  /** Stands for any id. */
+  static final int WHICHEVER = -5;
+
+  /** Ids up to here are entries: ramps and plunges, told apart while they last. */
+  static final int FIRST_ENTRY = -16;
+
+  static final long VIRGIN_HEIGHT = Long.MAX_VALUE;
+  static final long AIR_HEIGHT = Long.MIN_VALUE;
+  static final long LOST_HEIGHT = Long.MIN_VALUE + 1;
+
+  static final int SHIFT = 6;
+  static final int SIDE = 1 << SHIFT;
+  private static final int MASK = SIDE - 1;
+  private static final int EVEN_TILES_PER_TILE = 32;
+  private static final long[] NO_HEIGHTS = {};
+  private static final int[] NO_IDS = {};
+
+  /** The floor that a tool leaves where it passes over a point. */
+  @FunctionalInterface
+  interface Floor {
+    /** Height of the floor over this point, in picometres. */
+    long at(double x, double y);
+  }
+
+  /** A square of cells, all alike while it has no arrays. */
+  static final class Tile {
+    final int column;
+    final int row;
+    private long[] heights = NO_HEIGHTS;
+    private int[] ids = NO_IDS;
+    private long height;
+    private int id;
+
+    Tile(int column, int row, long height, int id) {
+      this.column = column;
+      this.row = row;
+      this.height = height;
+      this.id = id;
+    }
+
+    boolean even() {
+      return heights.length == 0;
+    }
+
+    long heightOf(int k) {
+      return even() ? height : heights[k];
+    }
+
+    int idOf(int k) {
+      return even() ? id : ids[k];
+    }
+  }
+
+  /** Counts the tiles of all grids of a program against their cap. */
+  static final class TileBudget {
+    private final int cap;
+    private int uneven;
+    private int made;
+    private int expandedSinceSearch;
+    private boolean reached;
+
+    TileBudget(int cap) {
+      this.cap = cap;
+      this.expandedSinceSearch = cap;
+    }
+
+    boolean reached() {
+      return reached;
+    }
+  }
+
+  private final long cell;
+  private final Optional<StockModel.Box> box;
+  private final TileBudget budget;
+
+  // Open addressing by column and row; the load stays below a half.
+  private @Nullable Tile[] table = new @Nullable Tile[64];
+  private int count;
+
+  // Cells whose centres lie in the stock box.
+  private final int boxFrom;
+  private final int boxTo;
+  private final int boxRowFrom;
+  private final int boxRowTo;
+
+  HeightGrid(long cellPm, Optional<StockModel.Box> box, TileBudget budget) {
+    this.cell = cellPm;
+    this.box = box;
+    this.budget = budget;
+    boxFrom = box.map(b -> firstCentre(b.xMinPm())).orElse(Integer.MIN_VALUE);
+    boxTo = box.map(b -> lastCentre(b.xMaxPm())).orElse(Integer.MAX_VALUE);
+    boxRowFrom = box.map(b -> firstCentre(b.yMinPm())).orElse(Integer.MIN_VALUE);
+    boxRowTo = box.map(b -> lastCentre(b.yMaxPm())).orElse(Integer.MAX_VALUE);
+  }
+
+  /** The first column or row whose centre lies at this coordinate or above. */
+  private int firstCentre(long coordinate) {
+    return (int) -Math.floorDiv(-(coordinate - cell / 2), cell);
+  }
+
+  /** The last column or row whose centre lies at this coordinate or below. */
+  private int lastCentre(long coordinate) {
+    return (int) Math.floorDiv(coordinate - cell / 2, cell);
+  }
+
+  long cellPm() {
+    return cell;
+  }
+
+  /** Coordinate of the centres of this column or row. */
+  long centre(int index) {
+    return index * cell + cell / 2;
+  }
+
+  /** The column or row in which this coordinate lies. */
+  int index(double coordinate) {
+    return (int) Math.floor(coordinate / cell);
+  }
+
+  int boxFrom() {
+    return boxFrom;
+  }
+
+  int boxTo() {
+    return boxTo;
+  }
+
+  int boxRowFrom() {
+    return boxRowFrom;
+  }
+
+  int boxRowTo() {
+    return boxRowTo;
+  }
+
+  /** The tiles there are, in no order. */
+  Tile[] tiles() {
+    return Arrays.stream(table).filter(Objects::nonNull).toArray(Tile[]::new);
+  }
+
+  private boolean inBox(int column, int row) {
+    return column >= boxFrom && column <= boxTo && row >= boxRowFrom && row <= boxRowTo;
+  }
+
+  private long firstHeight(int column, int row) {
+    if (box.isEmpty()) {
+      return VIRGIN_HEIGHT;
+    }
+    return inBox(column, row) ? box.get().topPm() : AIR_HEIGHT;
+  }
+
+  private int firstId(int column, int row) {
+    if (box.isEmpty()) {
+      return VIRGIN;
+    }
+    return inBox(column, row) ? Cut.UNCUT : AIR;
+  }
+
+  /** Height of a cell. */
+  long height(int column, int row) {
+    Tile tile = find(column >> SHIFT, row >> SHIFT);
+    return tile == null ? firstHeight(column, row) : tile.heightOf(place(column, row));
+  }
+
+  /** What left a cell. */
+  int id(int column, int row) {
+    Tile tile = find(column >> SHIFT, row >> SHIFT);
+    return tile == null ? firstId(column, row) : tile.idOf(place(column, row));
+  }
+
+  /** Where a cell stands in its tile. */
+  static int place(int column, int row) {
+    return ((row & MASK) << SHIFT) | (column & MASK);
+  }
+
+  // Cutting.
+
+  /**
+   * Lowers the cells of a footprint to one height.
+   *
+   * @param spans the cells
+   * @param z the height
+   * @param id what leaves it
+   * @param found takes what lay above, at that height, or lost
+   */
+  void cutFlat(Spans spans, long z, int id, Removed found) {
+    for (Spans.Band band = spans.firstBand(); band.more(); band.next()) {
+      for (int column = band.firstTile(); column <= band.lastTile(); column++) {
+        Tile tile = tile(column, band.row());
+        if (tile == null) {
+          found.lost();
+        } else {
+          cutFlat(tile, band, z, id, found);
+        }
+      }
+    }
+  }
+
+  private void cutFlat(Tile tile, Spans.Band band, long z, int id, Removed found) {
+    if (tile.even()) {
+      if (tile.height <= z) {
+        if (band.touches(tile.column)) {
+          note(tile.height, tile.id, z, id, found);
+        }
+        return;
+      }
+      if (band.covers(tile.column)) {
+        int from = tile.column << SHIFT;
+        int row = tile.row << SHIFT;
+        found.addBlock(tile.id, tile.height, z, row, row + MASK, from, from + MASK);
+        tile.height = z;
+        tile.id = id;
+        return;
+      }
+      if (!band.touches(tile.column)) {
+        return;
+      }
+      if (!expand(tile)) {
+        found.lost();
+        return;
+      }
+    }
+    int left = tile.column << SHIFT;
+    for (int k = band.first(); k <= band.last(); k++) {
+      int from = Math.max(band.from(k), left);
+      int to = Math.min(band.to(k), left + MASK);
+      if (from <= to) {
+        cutRun(tile, band.row(k), from, to, z, id, found);
+      }
+    }
+    if (band.covers(tile.column)) {
+      collapse(tile);
+    }
+  }
+
+  private static void note(long height, int left, long z, int id, Removed found) {
+    if (height == z) {
+      found.at(left, id);
+    } else if (height == LOST_HEIGHT) {
+      found.lost();
+    }
+  }
+
+  private static void cutRun(Tile tile, int row, int from, int to, long z, int id, Removed found) {
+    long[] heights = tile.heights;
+    int[] ids = tile.ids;
+    int base = place(from, row) - from;
+    int k = from;
+    while (k <= to) {
+      long height = heights[base + k];
+      int left = ids[base + k];
+      if (height <= z) {
+        note(height, left, z, id, found);
+        k++;
+        continue;
+      }
+      int start = k;
+      do {
+        heights[base + k] = z;
+        ids[base + k] = id;
+        k++;
+      } while (k <= to && heights[base + k] == height && ids[base + k] == left);
+      found.add(left, height, z, row, start, k - 1);
+    }
+  }
+
+  /**
+   * Lowers the cells of a footprint to a floor that is not one height.
+   *
+   * @param spans the cells
+   * @param floor the floor over each
+   * @param z the height at which the floor counts as left by {@code id}
+   * @param id what leaves it there
+   * @param otherId what leaves it elsewhere
+   * @param found takes what lay above, at that height, or lost
+   */
+  void cut(Spans spans, Floor floor, long z, int id, int otherId, Removed found) {
+    for (Spans.Band band = spans.firstBand(); band.more(); band.next()) {
+      for (int column = band.firstTile(); column <= band.lastTile(); column++) {
+        Tile tile = tile(column, band.row());
+        if (tile == null || (tile.even() && tile.height == LOST_HEIGHT)) {
+          found.lost();
+        } else if (tile.height != AIR_HEIGHT || !tile.even()) {
+          cut(tile, band, floor, z, id, otherId, found);
+        }
+      }
+    }
+  }
+
+  private void cut(
+      Tile tile, Spans.Band band, Floor floor, long z, int id, int otherId, Removed found) {
+    int left = tile.column << SHIFT;
+    for (int k = band.first(); k <= band.last(); k++) {
+      int from = Math.max(band.from(k), left);
+      int to = Math.min(band.to(k), left + MASK);
+      double y = (double) centre(band.row(k));
+      for (int column = from; column <= to; column++) {
+        int place = place(column, band.row(k));
+        long height = tile.heightOf(place);
+        long low = floor.at((double) centre(column), y);
+        if (height <= low) {
+          if (low == z || height == LOST_HEIGHT) {
+            note(height, tile.idOf(place), z, id, found);
+          }
+          continue;
+        }
+        int before = tile.idOf(place);
+        if (tile.even() && !expand(tile)) {
+          found.lost();
+          return;
+        }
+        tile.heights[place] = low;
+        tile.ids[place] = low == z ? id : otherId;
+        found.add(before, height, low, band.row(k), column, column);
+      }
+    }
+  }
+
+  /**
+   * Gives cells of a footprint at exactly this height to another level, from one or {@link
+   * #WHICHEVER}.
+   */
+  void relabel(Spans spans, long z, int fromId, int toId) {
+    for (Spans.Band band = spans.firstBand(); band.more(); band.next()) {
+      for (int column = band.firstTile(); column <= band.lastTile(); column++) {
+        Tile tile = find(column, band.row());
+        if (tile != null) {
+          relabel(tile, band, z, fromId, toId);
+        }
+      }
+    }
+  }
+
+  private void relabel(Tile tile, Spans.Band band, long z, int fromId, int toId) {
+    if (tile.even()) {
+      boolean concerned = tile.height == z && (fromId == WHICHEVER || tile.id == fromId);
+      if (!concerned || tile.id == toId || !band.touches(tile.column)) {
+        return;
+      }
+      if (band.covers(tile.column)) {
+        tile.id = toId;
+        return;
+      }
+      if (!expand(tile)) {
+        return;
+      }
+    }
+    int left = tile.column << SHIFT;
+    for (int k = band.first(); k <= band.last(); k++) {
+      int from = Math.max(band.from(k), left);
+      int to = Math.min(band.to(k), left + MASK);
+      for (int column = from; column <= to; column++) {
+        int place = place(column, band.row(k));
+        if (tile.heights[place] == z && (fromId == WHICHEVER || tile.ids[place] == fromId)) {
+          tile.ids[place] = toId;
+        }
+      }
+    }
+  }
+
+  /** Marks the cells of a footprint as of unknown height. */
+  void lose(Spans spans) {
+    for (Spans.Band band = spans.firstBand(); band.more(); band.next()) {
+      for (int column = band.firstTile(); column <= band.lastTile(); column++) {
+        Tile tile = tile(column, band.row());
+        if (tile == null || (tile.even() && tile.height <= LOST_HEIGHT)) {
+          continue;
+        }
+        if (!band.touches(column) || (tile.even() && !expand(tile))) {
+          continue;
+        }
+        int left = column << SHIFT;
+        for (int k = band.first(); k <= band.last(); k++) {
+          int to = Math.min(band.to(k), left + MASK);
+          for (int i = Math.max(band.from(k), left); i <= to; i++) {
+            int place = place(i, band.row(k));
+            if (tile.heights[place] != AIR_HEIGHT) {
+              tile.heights[place] = LOST_HEIGHT;
+              tile.ids[place] = LOST;
+            }
+          }
+        }
+      }
+    }
+  }
+
+  // Tiles.
+
+  private static int hash(int column, int row) {
+    int h = column * 0x9E3779B1 + row * 0x85EBCA77;
+    return h ^ (h >>> 15);
+  }
+
+  /** The tile at this column and row of tiles; null where nothing was cut. */
+  @Nullable Tile find(int column, int row) {
+    int k = hash(column, row) & (table.length - 1);
+    while (true) {
+      Tile tile = table[k];
+      if (tile == null || (tile.column == column && tile.row == row)) {
+        return tile;
+      }
+      k = (k + 1) & (table.length - 1);
+    }
+  }
+
+  /** The tile, made where there is none; null where the cap forbids. */
+  private @Nullable Tile tile(int column, int row) {
+    Tile tile = find(column, row);
+    if (tile != null) {
+      return tile;
+    }
+    if (budget.made >= (long) budget.cap * EVEN_TILES_PER_TILE) {
+      budget.reached = true;
+      return null;
+    }
+    int left = column << SHIFT;
+    int low = row << SHIFT;
+    tile = new Tile(column, row, firstHeight(left, low), firstId(left, low));
+    boolean mixed = straddlesBox(left, low);
+    if (mixed && expand(tile)) {
+      for (int k = 0; k < SIDE * SIDE; k++) {
+        int i = left + (k & MASK);
+        int j = low + (k >> SHIFT);
+        tile.heights[k] = firstHeight(i, j);
+        tile.ids[k] = firstId(i, j);
+      }
+    }
+    put(tile);
+    budget.made++;
+    return tile;
+  }
+
+  /** Whether some cells of a tile lie in the box, and some don't. */
+  private boolean straddlesBox(int left, int low) {
+    if (box.isEmpty()) {
+      return false;
+    }
+    boolean apart =
+        boxTo < left || boxFrom > left + MASK || boxRowTo < low || boxRowFrom > low + MASK;
+    return !apart && !(inBox(left, low) && inBox(left + MASK, low + MASK));
+  }
+
+  private void put(Tile tile) {
+    if (2 * (count + 1) > table.length) {
+      @Nullable Tile[] old = table;
+      table = new @Nullable Tile[2 * old.length];
+      for (Tile moved : old) {
+        if (moved != null) {
+          seat(moved);
+        }
+      }
+    }
+    seat(tile);
+    count++;
+  }
+
+  private void seat(Tile tile) {
+    int k = hash(tile.column, tile.row) & (table.length - 1);
+    while (table[k] != null) {
+      k = (k + 1) & (table.length - 1);
+    }
+    table[k] = tile;
+  }
+
+  /** Gives an even tile its arrays; at the cap it is lost instead, and the answer is false. */
+  private boolean expand(Tile tile) {
+    if (budget.uneven >= budget.cap && !makeRoom()) {
+      budget.reached = true;
+      tile.height = LOST_HEIGHT;
+      tile.id = LOST;
+      return false;
+    }
+    budget.uneven++;
+    budget.expandedSinceSearch++;
+    tile.heights = new long[SIDE * SIDE];
+    tile.ids = new int[SIDE * SIDE];
+    Arrays.fill(tile.heights, tile.height);
+    Arrays.fill(tile.ids, tile.id);
+    return true;
+  }
+
+  /** Takes the arrays of tiles that have become even; not again before it can pay. */
+  private boolean makeRoom() {
+    if (budget.expandedSinceSearch < Math.max(1, budget.cap / 8)) {
+      return false;
+    }
+    budget.expandedSinceSearch = 0;
+    for (Tile tile : table) {
+      if (tile != null && !tile.even()) {
+        collapse(tile);
+      }
+    }
+    return budget.uneven < budget.cap;
+  }
+
+  private void collapse(Tile tile) {
+    long height = tile.heights[0];
+    int id = tile.ids[0];
+    for (int k = 1; k < SIDE * SIDE; k++) {
+      if (tile.heights[k] != height || tile.ids[k] != id) {
+        return;
+      }
+    }
+    tile.height = height;
+    tile.id = id;
+    tile.heights = NO_HEIGHTS;
+    tile.ids = NO_IDS;
+    budget.uneven--;
+  }
+}

@@ -1,0 +1,138 @@
+package hairline.checks.stock;
+
+import hairline.checks.setup.CompensationShift;
+import hairline.checks.setup.ControlKeys;
+import hairline.checks.setup.Feature;
+import hairline.checks.setup.JobKeys;
+import hairline.checks.setup.Length;
+import hairline.checks.setup.LengthRange;
+import hairline.checks.setup.Setup;
+import hairline.checks.setup.StockKeys;
+import hairline.checks.setup.Tool;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+
+/**
+ * What this stage takes from the setup sheet, and how finely it works.
+ *
+ * @param box the uncut stock, where the sheet gives x, y and top
+ * @param tools the tools by number
+ * @param features the declared features in the order of the sheet
+ * @param fineStepPm {@code job.fine_step}
+ * @param fineToolPm {@code job.fine_tool}
+ * @param compensation what G41 and G42 shift by, where the sheet says so
+ * @param cellPm edge of a cell of the height grid: even, so that centres are whole picometres
+ * @param limits how much is kept
+ */
+public record StockModel(
+    Optional<Box> box,
+    Map<Integer, Tool> tools,
+    List<Feature> features,
+    long fineStepPm,
+    long fineToolPm,
+    Optional<CompensationShift> compensation,
+    long cellPm,
+    Limits limits) {
+
+  /** Cells across the smallest tool. */
+  public static final int CELLS_PER_DIAMETER = 16;
+
+  private static final long SMALLEST_CELL_PM = 100_000;
+  private static final long CELL_WITHOUT_TOOLS_PM = 25_000_000;
+
+  /**
+   * The uncut stock: a box in the work coordinates of one offset.
+   *
+   * @param bottomPm its underside, where given
+   * @param offset "G54" and so on
+   */
+  public record Box(
+      long xMinPm,
+      long xMaxPm,
+      long yMinPm,
+      long yMaxPm,
+      long topPm,
+      OptionalLong bottomPm,
+      String offset) {}
+
+  /**
+   * Caps of the tables; reaching one is told by an event, and what lies beyond is unknown.
+   *
+   * @param tiles tiles of 64 × 64 cells with more than one height, 48 KiB each
+   * @param paths moves kept to find parallel neighbours and repeats; older ones are forgotten
+   * @param levels levels told apart
+   * @param steps steps told
+   */
+  public record Limits(int tiles, int paths, int levels, int steps) {
+    /** What is kept unless told otherwise: at most some 130 MiB. */
+    public static final Limits DEFAULT = new Limits(2048, 131_072, 65_536, 10_000);
+  }
+
+  public StockModel {
+    tools = Map.copyOf(tools);
+    features = List.copyOf(features);
+    if (cellPm < SMALLEST_CELL_PM || cellPm % 2 != 0) {
+      throw new IllegalArgumentException("cell of " + cellPm + " pm");
+    }
+  }
+
+  /** What a setup sheet says. */
+  public static StockModel of(Setup setup) {
+    Map<Integer, Tool> tools = new HashMap<>();
+    setup.tools().forEach(tool -> tools.put(tool.number(), tool));
+    return new StockModel(
+        boxOf(setup),
+        tools,
+        setup.features(),
+        setup.get(JobKeys.FINE_STEP).orElseThrow().pm(),
+        setup.get(JobKeys.FINE_TOOL).orElseThrow().pm(),
+        setup.get(ControlKeys.COMPENSATION),
+        cellFor(setup.tools()),
+        Limits.DEFAULT);
+  }
+
+  /** Chords keep to arcs within this distance: a 64th of a cell. */
+  double chordErrorPm() {
+    return cellPm / 64.0;
+  }
+
+  /** The same with other caps. */
+  public StockModel withLimits(Limits others) {
+    return new StockModel(
+        box, tools, features, fineStepPm, fineToolPm, compensation, cellPm, others);
+  }
+
+  private static Optional<Box> boxOf(Setup setup) {
+    Optional<LengthRange> x = setup.get(StockKeys.X);
+    Optional<LengthRange> y = setup.get(StockKeys.Y);
+    Optional<Length> top = setup.get(StockKeys.TOP);
+    if (x.isEmpty() || y.isEmpty() || top.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Length> bottom = setup.get(StockKeys.BOTTOM);
+    return Optional.of(
+        new Box(
+            x.get().lo().pm(),
+            x.get().hi().pm(),
+            y.get().lo().pm(),
+            y.get().hi().pm(),
+            top.get().pm(),
+            bottom.map(length -> OptionalLong.of(length.pm())).orElse(OptionalLong.empty()),
+            setup.get(StockKeys.OFFSET).orElse("G54")));
+  }
+
+  /** A sixteenth of the smallest diameter, rounded down to an even number of picometres. */
+  private static long cellFor(List<Tool> tools) {
+    double smallest =
+        tools.stream()
+            .flatMap(tool -> Cutter.of(tool).stream())
+            .mapToDouble(cutter -> 2 * cutter.radiusPm())
+            .min()
+            .orElse(CELL_WITHOUT_TOOLS_PM * (double) CELLS_PER_DIAMETER);
+    long cell = (long) (smallest / CELLS_PER_DIAMETER);
+    return Math.max(SMALLEST_CELL_PM, cell - cell % 2);
+  }
+}

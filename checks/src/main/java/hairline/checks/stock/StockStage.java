@@ -1,0 +1,514 @@
+package hairline.checks.stock;
+
+import hairline.checks.motion.Axis;
+import hairline.checks.motion.Event;
+import hairline.checks.motion.EventSink;
+import hairline.checks.motion.Modal;
+import hairline.checks.motion.Modes;
+import hairline.checks.motion.Move;
+import hairline.checks.motion.Place;
+import hairline.checks.motion.Position;
+import hairline.checks.setup.CompensationShift;
+import hairline.checks.setup.Tool;
+import hairline.checks.stock.PassBook.Contacted;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+
+/**
+ * Between motion and rules: tells what each move does to the part. Every event is passed on; a
+ * {@link Move} becomes a {@link Cut}; {@link LevelReached} and {@link PassEnded} are added where
+ * they happen, and every {@link StepFound} just before {@link Event.Ended}.
+ *
+ * <p>The part is a {@link HeightGrid} for each work offset. What cannot be followed is told once by
+ * {@link Event.BecameUnknown} or {@link Event.CapReached}, and what depends on it stays empty.
+ *
+ * <p>A move changes the part only below the stock's top, or without a stock below the lowest Z at
+ * which its tool was positioned with G0 so far (cycles and machine coordinates don't count); and
+ * only where the surface still stands above its floor. Events come in order, but may come late:
+ * ramps and plunges wait until it is known whether a level follows.
+ */
+public final class StockStage implements EventSink {
+  private static final long FARTHEST_PM = 100_000_000_000_000L;
+  private static final double LONGEST_MOVE_IN_TILES_OF_CAP = 4;
+  private static final int NO_TOOL = -1;
+
+  private final StockModel model;
+  private final Outlet out;
+  private final NotFollowed notFollowed;
+  private final FeatureAreas features;
+  private final HeightGrid.TileBudget budget;
+  private final Map<String, Surface> surfaces = new LinkedHashMap<>();
+  private final Levels levels;
+  private final Heights heights;
+  private final PassBook passes;
+  private final Removed found;
+  private final Entry entry = new Entry();
+  private double widestCorner;
+  private boolean everythingLost;
+  private ApproachDirection approach = ApproachDirection.UNKNOWN;
+  private int operation;
+  private int sequence;
+
+  // How far the tool has come in contact at one Z.
+  private long runZ;
+  private double runLength;
+
+  /**
+   * A stage.
+   *
+   * @param model what the setup sheet says
+   * @param next takes the events
+   */
+  public StockStage(StockModel model, EventSink next) {
+    this.model = model;
+    this.out = new Outlet(next);
+    this.notFollowed = new NotFollowed(out);
+    this.features = new FeatureAreas(model.features());
+    this.budget = new HeightGrid.TileBudget(model.limits().tiles());
+    this.levels = new Levels(model.limits().levels());
+    this.heights = new Heights(model.cellPm(), levels);
+    this.passes = new PassBook(model, features, out);
+    this.found = new Removed(model.cellPm());
+  }
+
+  @Override
+  public void accept(Event event) {
+    if (event instanceof Move move) {
+      move(move);
+      return;
+    }
+    if (event instanceof Event.ToolChanged) {
+      passes.end(event.at());
+      endSequence();
+      approach = ApproachDirection.UNKNOWN;
+    } else if (event instanceof Event.SubprogramMissing missing) {
+      loseEverything(event.at(), "subprogram " + missing.name() + " is missing");
+    } else if (event instanceof Event.SubprogramEndless) {
+      loseEverything(event.at(), "a call is left out");
+    } else if (event instanceof Event.ArcImpossible) {
+      loseEverything(event.at(), "an arc is left out");
+    } else if (event instanceof Event.StepBudgetReached) {
+      loseEverything(event.at(), "the rest of the program is not read");
+    } else if (event instanceof Event.Ended) {
+      end(event.at());
+    }
+    out.put(event);
+  }
+
+  private void end(Place at) {
+    passes.end(at);
+    out.operationOver();
+    StepReport report = new StepReport(model, features, levels);
+    report.of(surfaces.values(), widestCorner).forEach(out::put);
+    if (report.capReached()) {
+      notFollowed.cap(at, "steps", model.limits().steps());
+    }
+  }
+
+  // Moves.
+
+  private void move(Move move) {
+    if (move.modes().operation() != operation) {
+      passes.end(move.at());
+      out.operationOver();
+      operation = move.modes().operation();
+    }
+    noteApproach(move);
+    if (!move.isFeed()) {
+      rapid(move);
+      return;
+    }
+    Optional<String> offset = move.modes().workOffset().value();
+    if (offset.isEmpty()) {
+      loseEverything(move.at(), "the work offset is not known");
+      notTold(move, ContactBasis.POSITION_UNKNOWN);
+      return;
+    }
+    feed(move, surface(offset.get()));
+  }
+
+  private void noteApproach(Move move) {
+    Position from = move.from();
+    Position to = move.to();
+    if (!from.knows(Axis.Z) || !to.knows(Axis.Z)) {
+      approach = ApproachDirection.UNKNOWN;
+    } else if (to.zPm() != from.zPm()) {
+      approach =
+          to.zPm() < from.zPm() ? ApproachDirection.FROM_ABOVE : ApproachDirection.FROM_BELOW;
+    }
+  }
+
+  private void rapid(Move move) {
+    passes.end(move.at());
+    endSequence();
+    Optional<String> offset = move.modes().workOffset().value();
+    Optional<Integer> number = move.modes().tool().value();
+    if (move.source() == Move.Source.BLOCK
+        && offset.isPresent()
+        && number.isPresent()
+        && move.to().knows(Axis.Z)) {
+      surface(offset.get()).rapidTo(number.get(), move.to().zPm());
+    }
+    out.put(idle(move, Contact.NO, ContactBasis.RAPID));
+  }
+
+  private void endSequence() {
+    sequence++;
+    runLength = 0;
+    entry.over(found);
+    out.entryOver(operation);
+  }
+
+  private Surface surface(String offset) {
+    return surfaces.computeIfAbsent(
+        offset,
+        name -> {
+          Surface surface = new Surface(name, model, budget);
+          if (everythingLost) {
+            surface.lose();
+          }
+          return surface;
+        });
+  }
+
+  private Optional<Tool> tool(Move move) {
+    return move.modes()
+        .tool()
+        .value()
+        .flatMap(number -> Optional.ofNullable(model.tools().get(number)));
+  }
+
+  /** A feed move: whether it can be measured, and whether it may be in contact at all. */
+  private void feed(Move move, Surface surface) {
+    ContactBasis basis =
+        surface.box.isPresent() ? ContactBasis.STOCK_BOX : ContactBasis.LOWEST_RAPID_Z;
+    OptionalLong below = surface.contactBelow(move.modes().tool().value().orElse(NO_TOOL));
+    if (!measurable(move)) {
+      unmeasurable(move, surface, basis, below);
+      return;
+    }
+    Path path = Path.of(move);
+    if (below.isPresent() && path.lowest(model.chordErrorPm()) >= below.getAsLong()) {
+      air(move, basis, path);
+      return;
+    }
+    Optional<Cutter> cutter = tool(move).flatMap(Cutter::of);
+    if (cutter.isEmpty()) {
+      notFollowed.lose(
+          surface, move.at(), toolWords(move) + " has no diameter and shape on the sheet");
+    } else if (tooLong(path)) {
+      notFollowed.cap(move.at(), "tiles of the height grid", model.limits().tiles());
+      notFollowed.lose(surface, move.at(), "a move is too long to follow");
+    }
+    if (below.isEmpty()) {
+      cutter.filter(c -> !surface.lost()).ifPresent(c -> surface.lose(path, c.radiusPm()));
+      notTold(move, ContactBasis.NEVER_POSITIONED);
+    } else if (cutter.isPresent()) {
+      below(move, surface, basis, path, cutter.get());
+    } else if (surface.box.isPresent()) {
+      notTold(move, ContactBasis.TOOL_UNKNOWN);
+    } else {
+      blind(move, surface, basis, path);
+    }
+  }
+
+  /** A feed move below where contact may begin. */
+  private void below(Move move, Surface surface, ContactBasis basis, Path path, Cutter cutter) {
+    boolean shifted = shifted(move);
+    double reach = shifted ? 2 * cutter.radiusPm() : cutter.radiusPm();
+    if (shifted) {
+      notFollowed.unknown(
+          move.at(),
+          "the surface of " + surface.offset + " beside paths under radius compensation");
+      if (!surface.lost()) {
+        surface.lose(path, reach);
+      }
+    }
+    if (!shifted && !surface.lost()) {
+      cut(move, surface, basis, path, cutter);
+    } else if (surface.reachesBox(path, reach)) {
+      blind(move, surface, basis, path);
+    } else {
+      air(move, basis, path);
+    }
+  }
+
+  /**
+   * Whether radius compensation may shift the path. Then the tool runs beside it: contact is
+   * decided by the path and the tool's reach, and what the tool may have cut on either side is
+   * lost.
+   */
+  private boolean shifted(Move move) {
+    Modal<Modes.Compensation> compensation = move.modes().compensation();
+    boolean on =
+        compensation.isUnknown()
+            || compensation.is(Modes.Compensation.LEFT)
+            || compensation.is(Modes.Compensation.RIGHT);
+    return on && !model.compensation().equals(Optional.of(CompensationShift.WEAR));
+  }
+
+  private static String toolWords(Move move) {
+    return move.modes().tool().value().map(number -> "tool " + number).orElse("the tool");
+  }
+
+  // What can't be measured.
+
+  private static boolean measurable(Move move) {
+    return move.from().knowsXyz()
+        && move.to().knowsXyz()
+        && near(move.from())
+        && near(move.to())
+        && (move.arc().isEmpty() || move.modes().plane().value().isPresent());
+  }
+
+  private static boolean near(Position position) {
+    return Math.abs(position.xPm()) <= FARTHEST_PM
+        && Math.abs(position.yPm()) <= FARTHEST_PM
+        && Math.abs(position.zPm()) <= FARTHEST_PM;
+  }
+
+  private boolean tooLong(Path path) {
+    double tile = HeightGrid.SIDE * (double) model.cellPm();
+    return path.planLength() > LONGEST_MOVE_IN_TILES_OF_CAP * model.limits().tiles() * tile;
+  }
+
+  /** A move with an unknown coordinate. */
+  private void unmeasurable(Move move, Surface surface, ContactBasis basis, OptionalLong below) {
+    boolean endsTell = move.arc().isEmpty() || move.modes().plane().is(Modes.Plane.XY);
+    boolean knowsZ = move.from().knows(Axis.Z) && move.to().knows(Axis.Z) && endsTell;
+    if (knowsZ
+        && below.isPresent()
+        && Math.min(move.from().zPm(), move.to().zPm()) >= below.getAsLong()) {
+      passes.end(move.at());
+      out.put(idle(move, Contact.NO, basis));
+      return;
+    }
+    boolean knowsXy =
+        move.from().knowsXy() && move.to().knowsXy() && near(move.from()) && near(move.to());
+    Optional<Cutter> cutter = tool(move).flatMap(Cutter::of);
+    if (knowsXy && endsTell && cutter.isPresent() && !tooLong(Path.of(move))) {
+      if (!surface.lost()) {
+        surface.lose(Path.of(move), cutter.get().radiusPm());
+      }
+    } else {
+      notFollowed.lose(surface, move.at(), "a coordinate of a feed move is not known");
+    }
+    notTold(move, ContactBasis.POSITION_UNKNOWN);
+  }
+
+  private void loseEverything(Place at, String why) {
+    if (!everythingLost) {
+      everythingLost = true;
+      surfaces.values().forEach(Surface::lose);
+      notFollowed.unknown(at, "the surface of the part: " + why);
+    }
+  }
+
+  private Cut idle(Move move, Contact contact, ContactBasis basis) {
+    return passes.idle(move, contact, basis, tool(move), false, Optional.empty());
+  }
+
+  /** A move whose contact can't be told. */
+  private void notTold(Move move, ContactBasis why) {
+    passes.end(move.at());
+    runLength = 0;
+    out.put(idle(move, Contact.UNKNOWN, why));
+  }
+
+  /** A feed move that removes nothing. */
+  private void air(Move move, ContactBasis basis, Path path) {
+    passes.air(move.at(), path);
+    boolean runsAtLevel = path.level() && path.movesInPlan();
+    out.put(passes.idle(move, Contact.NO, basis, tool(move), runsAtLevel, features.of(path)));
+  }
+
+  // Contact.
+
+  /** A move in contact over a surface that is not known: a level and a pass, but no heights. */
+  private void blind(Move move, Surface surface, ContactBasis basis, Path path) {
+    Optional<Level> level = Optional.empty();
+    boolean again = false;
+    if (path.level() && path.movesInPlan() && !surface.belowBottom(path.z0)) {
+      Optional<Level> known = openLevel(move, path, surface).or(() -> latest(move, path, surface));
+      again = known.isPresent();
+      level = known.or(() -> makeLevel(move, path, surface));
+    }
+    take(
+        new Contacted(
+            move,
+            path,
+            surface.offset,
+            basis,
+            tool(move),
+            Optional.empty(),
+            List.of(),
+            true,
+            Engagement.UNKNOWN,
+            level,
+            again,
+            approach));
+  }
+
+  private void take(Contacted contacted) {
+    passes.take(contacted, sequence);
+    if (contacted.level().isPresent()) {
+      entry.reachedLevel();
+    }
+  }
+
+  private void cut(Move move, Surface surface, ContactBasis basis, Path path, Cutter cutter) {
+    if (path.level() && path.movesInPlan()) {
+      cutLevel(move, surface, basis, path, cutter);
+    } else {
+      cutSloping(move, surface, basis, path, cutter);
+    }
+    if (budget.reached()) {
+      notFollowed.cap(move.at(), "tiles of the height grid", model.limits().tiles());
+    }
+    if (found.overflowed()) {
+      notFollowed.cap(move.at(), "surfaces under one move", Removed.MOST_SURFACES);
+    }
+    if (surface.index.full()) {
+      notFollowed.cap(move.at(), "places where paths are kept", model.limits().paths());
+    }
+  }
+
+  private void cutLevel(Move move, Surface surface, ContactBasis basis, Path path, Cutter cutter) {
+    extendRun(path);
+    boolean makesLevel =
+        !surface.belowBottom(path.z0) && (cutter.flat() || runLength >= 2 * cutter.radiusPm());
+    Optional<Level> open = makesLevel ? openLevel(move, path, surface) : Optional.empty();
+    Optional<Level> guess =
+        makesLevel ? open.or(() -> latest(move, path, surface)) : Optional.empty();
+    boolean terrace = makesLevel && cutter.leavesFloor();
+    int id = terrace ? guess.map(level -> level.id).orElse(levels.nextId()) : Cut.NO_LEVEL;
+    surface.cut(path, cutter, id, Cut.NO_LEVEL, found);
+    Engagement engagement = surface.engagement.atLevel(path, cutter, found, surface.box);
+    if (!engagement.contact() && !found.sawLost()) {
+      air(move, basis, path);
+      return;
+    }
+    Optional<Level> known =
+        terrace && open.isEmpty() ? connected(move, path, surface, guess) : guess;
+    Optional<Level> level =
+        makesLevel ? known.or(() -> makeLevel(move, path, surface)) : Optional.empty();
+    if (terrace) {
+      settle(surface, path, cutter, id, level.map(l -> l.id).orElse(Cut.NO_LEVEL));
+    }
+    surface.index.add(path, cutter.radiusPm(), true);
+    widestCorner = Math.max(widestCorner, cutter.leavesFloor() ? cutter.cornerPm() : 0);
+    boolean spring = engagement.spring();
+    take(
+        new Contacted(
+            move,
+            path,
+            surface.offset,
+            basis,
+            tool(move),
+            Optional.of(cutter),
+            spring ? List.of() : heights.of(move, surface, path, found),
+            !spring && heights.partlyUnknown(found),
+            engagement,
+            level,
+            known.isPresent(),
+            approach));
+  }
+
+  /** Gives the floor to the level that the move turned out to make. */
+  private void settle(Surface surface, Path path, Cutter cutter, int guessedId, int id) {
+    if (id != guessedId) {
+      surface.relabel(path, cutter, guessedId, id);
+    }
+    if (found.sawOther()) {
+      surface.relabel(path, cutter, HeightGrid.WHICHEVER, id);
+    }
+  }
+
+  /** The level that this move goes on with: one of its kind whose floor it touches. */
+  private Optional<Level> connected(Move move, Path path, Surface surface, Optional<Level> guess) {
+    if (found.sawOwn()) {
+      return guess;
+    }
+    return found.otherLevel() == 0
+        ? Optional.empty()
+        : Optional.of(levels.get(found.otherLevel()))
+            .filter(level -> level.is(key(move, path, surface), move.writtenTo().zPm()));
+  }
+
+  private void cutSloping(
+      Move move, Surface surface, ContactBasis basis, Path path, Cutter cutter) {
+    runLength = 0;
+    int id = cutter.leavesFloor() ? entry.id(found) : Cut.NO_LEVEL;
+    surface.cut(path, cutter, id, id, found);
+    if (cutter.leavesFloor()) {
+      entry.settle(found);
+    }
+    if (found.nothing() && !found.sawLost()) {
+      air(move, basis, path);
+      return;
+    }
+    Engagement engagement = Engagement.UNKNOWN;
+    if (path.movesInPlan()) {
+      engagement = surface.engagement.contouring(path, cutter, found);
+      surface.index.add(path, cutter.radiusPm(), false);
+    }
+    take(
+        new Contacted(
+            move,
+            path,
+            surface.offset,
+            basis,
+            tool(move),
+            Optional.of(cutter),
+            heights.of(move, surface, path, found),
+            heights.partlyUnknown(found),
+            engagement,
+            Optional.empty(),
+            false,
+            approach));
+  }
+
+  private void extendRun(Path path) {
+    if (runZ != path.z0) {
+      runLength = 0;
+      runZ = path.z0;
+    }
+    runLength += path.planLength();
+  }
+
+  // Levels.
+
+  private Level.Key key(Move move, Path path, Surface surface) {
+    return new Level.Key(surface.offset, path.z0, move.modes().tool().value().orElse(NO_TOOL));
+  }
+
+  private Optional<Level> openLevel(Move move, Path path, Surface surface) {
+    return passes
+        .level()
+        .filter(level -> level.is(key(move, path, surface), move.writtenTo().zPm()));
+  }
+
+  private Optional<Level> latest(Move move, Path path, Surface surface) {
+    return levels
+        .latest(key(move, path, surface))
+        .filter(level -> level.is(key(move, path, surface), move.writtenTo().zPm()));
+  }
+
+  private Optional<Level> makeLevel(Move move, Path path, Surface surface) {
+    Optional<Level> made =
+        levels.make(
+            key(move, path, surface),
+            move.writtenTo().zPm(),
+            tool(move),
+            approach,
+            move.at(),
+            operation);
+    if (made.isEmpty()) {
+      notFollowed.cap(move.at(), "levels", model.limits().levels());
+    }
+    return made;
+  }
+}
