@@ -18,9 +18,9 @@ public final class Quantities {
     return plain(BigDecimal.valueOf(picometres, 9)) + " mm";
   }
 
-  /** A computed length in micrometres to three significant digits, e.g. "0.312 µm". */
+  /** A computed length in micrometres to four significant digits, e.g. "0.3125 µm". */
   public static String um(double micrometres) {
-    return significant(micrometres, 3) + " µm";
+    return significant(micrometres, 4) + " µm";
   }
 
   /** A computed length in millimetres to four significant digits. */

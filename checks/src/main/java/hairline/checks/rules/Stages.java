@@ -2,6 +2,8 @@ package hairline.checks.rules;
 
 import hairline.checks.motion.EventSink;
 import hairline.checks.setup.Setup;
+import hairline.checks.stock.StockModel;
+import hairline.checks.stock.StockStage;
 import hairline.checks.timing.ProgramTime;
 import hairline.checks.timing.TimeTable;
 import hairline.checks.timing.Timeline;
@@ -21,7 +23,9 @@ public record Stages(EventSink first, ProgramTime time, SpindleWarmth warmth) {
   /** Builds the chain before the rules. */
   static Stages before(Setup setup, EventSink rules) {
     ProgramTime time = new ProgramTime();
-    SpindleWarmth warmth = new SpindleWarmth(WarmUpDemand.of(setup), time, rules);
+    SpindleWarmth warmth =
+        new SpindleWarmth(
+            WarmUpDemand.of(setup), time, new StockStage(StockModel.of(setup), rules));
     return new Stages(new Timeline(TimeTable.of(setup), time, warmth), time, warmth);
   }
 }

@@ -1,0 +1,58 @@
+package hairline.checks.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hairline.checks.finding.Finding;
+import org.junit.jupiter.api.Test;
+
+/** The figures of the chip rules, re-derived by hand from the sheets of their programs. */
+class ChipRulesTest {
+  /** f_z = v_f / (n z), physics of every handbook (exact): 30000 rpm, two flutes. */
+  private static double feedPerToothUm(double feedMmPerMin) {
+    return feedMmPerMin / (30_000 * 2) * 1000;
+  }
+
+  @Test
+  void feedBelowEdgeRadius() {
+    Finding finding = Programs.findings("feed-below-edge-radius", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "feedPerTooth"))
+        .isCloseTo(feedPerToothUm(89.9), within(1e-9))
+        .isLessThan(1.5);
+    assertThat(Programs.figure(finding, "feedThatWouldDo")).isEqualTo(90);
+    assertThat(feedPerToothUm(90)).isCloseTo(1.5, within(1e-12));
+    assertThat(Programs.findings("feed-below-edge-radius", "silent.nc")).isEmpty();
+  }
+
+  @Test
+  void chipAboveLimit() {
+    Finding finding = Programs.findings("chip-above-limit", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "feedPerTooth"))
+        .isCloseTo(feedPerToothUm(720.1), within(1e-9))
+        .isGreaterThan(12);
+    assertThat(Programs.figure(finding, "feedThatWouldDo")).isEqualTo(720);
+    assertThat(Programs.findings("chip-above-limit", "silent.nc")).isEmpty();
+  }
+
+  @Test
+  void runoutExceedsFeed() {
+    Finding finding = Programs.findings("runout-exceeds-feed", "speaks.nc").get(0);
+    // full slot, two teeth: reading ≥ f_z
+    assertThat(Programs.figure(finding, "advance")).isCloseTo(feedPerToothUm(48), within(1e-9));
+    assertThat(feedPerToothUm(48)).isCloseTo(0.8, within(1e-12));
+    assertThat(feedPerToothUm(48.1)).isGreaterThan(0.8);
+    assertThat(Programs.findings("runout-exceeds-feed", "silent.nc")).isEmpty();
+  }
+
+  @Test
+  void chipBelowMinimum() {
+    Finding finding = Programs.findings("chip-below-minimum", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "minimum")).isCloseTo(0.30 * 1.5, within(1e-12));
+    // full slot, no runout, the cut deeper than the corner: the chip reaches the feed per tooth
+    assertThat(Programs.figure(finding, "chip"))
+        .isCloseTo(feedPerToothUm(26.9), within(1e-9))
+        .isLessThan(0.45);
+    assertThat(Programs.figure(finding, "feedThatWouldDo")).isEqualTo(27);
+    assertThat(Programs.findings("chip-below-minimum", "silent.nc")).isEmpty();
+  }
+}

@@ -1,0 +1,14 @@
+%
+O1 (a full slot whose chip stays just below the minimum)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-3. Y0. Z1.
+Z-0.02
+G1 X3. F26.9 ; expect chip-below-minimum error @1: minimum 0.45 µm && F27 or more | expect feed-below-edge-radius warning @1: edge radius 1.5 µm
+G0 Z1.
+M5
+M30
+%
