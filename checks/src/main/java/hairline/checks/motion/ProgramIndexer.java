@@ -123,7 +123,8 @@ public final class ProgramIndexer {
         unreachedTold = true;
         sink.accept(
             new Event.BecameUnknown(
-                place(block, LINE_START), "blocks behind the tape mark that ends the program"));
+                place(block, LINE_START),
+                "what stands behind the tape mark that ends the program"));
       }
       return;
     }
