@@ -34,6 +34,7 @@ final class BlockWords {
   private int doubledLetters;
   private int doubledGroups;
   private boolean secondCoolant;
+  private boolean shiftInConflict;
 
   BlockWords(Control control) {
     this.control = control;
@@ -51,6 +52,14 @@ final class BlockWords {
         default -> addWord(word);
       }
     }
+    Code motion = code(CodeGroup.MOTION);
+    if (motion != null && motion.isCycle() && has(Code.G80)) {
+      Span span = span(CodeGroup.MOTION).cover(span(CodeGroup.CYCLE_CANCEL));
+      conflict(span, motion.text(), "G80", "a cycle and its end");
+      codes[CodeGroup.MOTION.index()] = null;
+      codes[CodeGroup.CYCLE_CANCEL.index()] = null;
+      doubledGroups |= CodeGroup.MOTION.bit();
+    }
   }
 
   private void clear() {
@@ -66,6 +75,7 @@ final class BlockWords {
     doubledLetters = 0;
     doubledGroups = 0;
     secondCoolant = false;
+    shiftInConflict = false;
     sheetCodes.clear();
     unknownCodes.clear();
   }
@@ -114,6 +124,7 @@ final class BlockWords {
     } else if (isMistAndFlood(first, code)) {
       secondCoolant = true;
     } else {
+      shiftInConflict |= ShiftCodes.shifts(code) || (first != null && ShiftCodes.shifts(first));
       String why = "two codes for " + code.group().title();
       conflict(word.span(), first == null ? code.text() : first.text(), code.text(), why);
       codes[index] = null;
@@ -257,6 +268,11 @@ final class BlockWords {
   /** Whether both M7 and M8 stand in the block. */
   boolean mistAndFlood() {
     return secondCoolant;
+  }
+
+  /** Whether a code that shifts zero stands in a conflict. */
+  boolean shiftsInConflict() {
+    return shiftInConflict;
   }
 
   List<SheetCode> sheetCodes() {

@@ -12,6 +12,7 @@ final class Control {
   final Rounding rounding;
   final ModalState modal;
   final TipPosition tip = new TipPosition();
+  final Shifts shifts;
   final Parameters parameters = new Parameters();
   final Evaluator evaluator = new Evaluator(parameters);
   final SpindleWatch spindle;
@@ -25,6 +26,7 @@ final class Control {
     this.profile = profile;
     this.sink = sink;
     codes = new CodeTable(profile.codes());
+    shifts = new Shifts(profile.offsets());
     rounding = new Rounding(profile);
     modal = new ModalState(profile);
     spindle = new SpindleWatch(this);

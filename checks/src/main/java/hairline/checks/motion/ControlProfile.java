@@ -26,6 +26,8 @@ import java.util.OptionalLong;
  * @param peckGapPm clearance of G73 and G83 above the last depth
  * @param callDepth how deep subprograms may nest
  * @param stepBudget how many blocks a program may run, subprograms and repeats included
+ * @param offsets origins of work offsets in machine coordinates, in picometres and microdegrees, as
+ *     far as they are known: "G54" to "G59.3"
  * @param codes what this machine's own codes mean: "M71", "G5.1", or "P9001" for a call
  */
 public record ControlProfile(
@@ -44,6 +46,7 @@ public record ControlProfile(
     long peckGapPm,
     int callDepth,
     long stepBudget,
+    Map<String, Map<Axis, Long>> offsets,
     Map<String, Meaning> codes) {
 
   /** How a control reads a coordinate without a decimal point. */
@@ -80,9 +83,11 @@ public record ControlProfile(
           250_000_000L,
           10,
           50_000_000L,
+          Map.of(),
           Map.of());
 
   public ControlProfile {
+    offsets = Map.copyOf(offsets);
     codes = Map.copyOf(codes);
   }
 
@@ -104,6 +109,7 @@ public record ControlProfile(
         peckGapPm,
         callDepth,
         stepBudget,
+        offsets,
         codes);
   }
 }

@@ -22,6 +22,9 @@ final class Forgetting {
         }
       }
     }
+    if (words.shiftsInConflict()) {
+      control.shifts.forget();
+    }
     for (Word word : words.unknownCodes()) {
       unknownCode(word);
     }
@@ -62,6 +65,7 @@ final class Forgetting {
       case CYCLE_RETURN -> modal.forgetCycleReturn(line);
       case WORK_OFFSET -> {
         modal.forgetWorkOffset(line);
+        control.shifts.choose("unknown");
         control.tip.forgetAll();
       }
       case PATH_MODE -> modal.forgetPathMode(line);

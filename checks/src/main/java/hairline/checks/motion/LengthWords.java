@@ -9,6 +9,9 @@ import java.util.Optional;
 
 /** Reads words that are lengths: from decimals in the units in force to picometres, exactly. */
 final class LengthWords {
+  /** Why a length that fits no long is not known. */
+  static final String TOO_LARGE = "beyond 9 000 km";
+
   private static final int MM_DIGITS = 9;
 
   /** An inch is 254 · 10^8 pm. */
@@ -63,7 +66,7 @@ final class LengthWords {
       }
     } catch (ArithmeticException tooLarge) {
       into.setUnknown();
-      control.becameUnknown(word.span(), word.letter() + ": beyond 9 000 km");
+      control.becameUnknown(word.span(), word.letter() + ": " + TOO_LARGE);
     }
   }
 

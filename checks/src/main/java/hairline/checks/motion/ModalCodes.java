@@ -13,6 +13,7 @@ import hairline.checks.motion.Modes.Spindle;
 import hairline.checks.motion.Modes.Units;
 import hairline.parser.Span;
 import hairline.parser.Word;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -24,9 +25,15 @@ import java.util.OptionalInt;
 final class ModalCodes {
   private static final int MOTION_ONLY = CodeGroup.MOTION.bit();
 
+  private static final List<CodeGroup> TRANSFORMS =
+      List.of(CodeGroup.POLAR, CodeGroup.SCALING, CodeGroup.MIRROR, CodeGroup.ROTATION);
+
   private final Control control;
   private final ModalState modal;
   private final Assumptions assumptions;
+
+  /** The groups whose codes change what coordinates mean, as the sum of their bits. */
+  private int transforms;
 
   ModalCodes(Control control, Assumptions assumptions) {
     this.control = control;
@@ -61,6 +68,7 @@ final class ModalCodes {
     lengthOffset(words);
     workOffset(words);
     pathMode(words);
+    transforms(words);
     distance(words);
     cycleReturn(words);
   }
@@ -339,6 +347,7 @@ final class ModalCodes {
     }
     if (!modal.workOffset().is(code.text())) {
       control.tip.forgetAll();
+      control.shifts.choose(code.text());
     }
     modal.setWorkOffset(code.text(), control.line());
   }
@@ -353,6 +362,31 @@ final class ModalCodes {
             default -> PathMode.CONTINUOUS;
           },
           control.line());
+    }
+  }
+
+  /** Codes that change what coordinates mean; until they are cancelled, no place is known. */
+  private void transforms(BlockWords words) {
+    for (CodeGroup group : TRANSFORMS) {
+      Code code = words.code(group);
+      if (code == null) {
+        continue;
+      }
+      boolean cancels =
+          switch (code) {
+            case G15, G50, G50_1, G69 -> true;
+            default -> false;
+          };
+      boolean before = transforms != 0;
+      transforms = cancels ? transforms & ~group.bit() : transforms | group.bit();
+      if (before != (transforms != 0)) {
+        control.shifts.setTransformed(!before);
+      }
+      if (!cancels) {
+        control.emit(new Event.CodeUnknown(control.at(words.span(group)), code.text()));
+        control.tip.forgetAll();
+        control.becameUnknown(words.span(group), "axes, until " + group.title() + " is cancelled");
+      }
     }
   }
 

@@ -40,6 +40,7 @@ final class ModalState {
   private Modal<Integer> nextTool = Modal.unset();
   private @Nullable Code motion;
   private boolean motionUnknown;
+  private boolean motionCancelled;
   private boolean toolChangedSinceOffset;
 
   private @Nullable Modes snapshot;
@@ -363,13 +364,29 @@ final class ModalState {
     return motionUnknown;
   }
 
-  void setMotion(@Nullable Code code) {
-    motion = code;
-    motionUnknown = false;
+  /** Whether G80 cancelled the motion that was in force. */
+  boolean motionCancelled() {
+    return motionCancelled;
   }
 
+  /** A motion code is in force. */
+  void setMotion(Code code) {
+    motion = code;
+    motionUnknown = false;
+    motionCancelled = false;
+  }
+
+  /** No motion is in force (G80). */
+  void cancelMotion() {
+    motion = null;
+    motionUnknown = false;
+    motionCancelled = true;
+  }
+
+  /** A motion may be in force; it is not known which. */
   void forgetMotion() {
     motion = null;
     motionUnknown = true;
+    motionCancelled = false;
   }
 }

@@ -1,12 +1,6 @@
 package hairline.checks.motion;
 
-import hairline.checks.motion.Modes.Distance;
-import hairline.checks.motion.Modes.FeedMode;
-import hairline.checks.motion.Modes.PathMode;
 import hairline.parser.Span;
-import hairline.parser.Word;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,24 +10,36 @@ import org.jspecify.annotations.Nullable;
  * here: it is state and events only, and a move is the programmed contour.
  */
 final class Motions {
-  private static final Axis[] AXES = Axis.values();
-  private static final String AXIS_LETTERS = "XYZABC";
   private static final int MOTION_GROUPS =
-      CodeGroup.MOTION.bit() | CodeGroup.CYCLE_CANCEL.bit() | CodeGroup.EXACT_STOP.bit();
+      CodeGroup.MOTION.bit()
+          | CodeGroup.CYCLE_CANCEL.bit()
+          | CodeGroup.EXACT_STOP.bit()
+          | CodeGroup.ONE_SHOT.bit();
+  private static final String ARC_LETTERS = AxisWords.LETTERS + Arcs.LETTERS;
 
   private final Control control;
   private final ModalState modal;
-  private final TipPosition tip;
   private final Assumptions assumptions;
   private final Forgetting forgetting;
-  private final ReadLength length = new ReadLength();
+  private final AxisWords axisWords;
+  private final MoveMaker moves;
+  private final Arcs arcs;
+  private final MachineMoves machineMoves;
+  private final ShiftCodes shiftCodes;
+
+  /** After G80: whether it was told that axis words mean nothing certain. */
+  private boolean cancelTold;
 
   Motions(Control control, Assumptions assumptions, Forgetting forgetting) {
     this.control = control;
     this.modal = control.modal;
-    this.tip = control.tip;
     this.assumptions = assumptions;
     this.forgetting = forgetting;
+    axisWords = new AxisWords(control);
+    moves = new MoveMaker(control);
+    arcs = new Arcs(control, axisWords, moves, assumptions);
+    machineMoves = new MachineMoves(control, axisWords, moves, assumptions);
+    shiftCodes = new ShiftCodes(control);
   }
 
   /** Makes the motion of a block, if it has one. */
@@ -42,141 +48,151 @@ final class Motions {
     if (stated != null) {
       modal.setMotion(stated);
     } else if (words.has(Code.G80)) {
-      modal.setMotion(null);
+      modal.cancelMotion();
+      cancelTold = false;
     }
-    if (words.hasAny(AXIS_LETTERS)) {
+    Code oneShot = words.code(CodeGroup.ONE_SHOT);
+    if (oneShot != null && oneShot != Code.G53) {
+      if (claimsAxes(oneShot, words)) {
+        if (!conflict(words, oneShot, stated)) {
+          executeOneShot(words, oneShot);
+        }
+        return;
+      }
+      executeOneShot(words, oneShot);
+    }
+    boolean axes = words.hasAny(AxisWords.LETTERS);
+    if (axes && words.doubledGroups() != 0 && isAmbiguous(words.doubledGroups())) {
+      forgetting.namedAxes(words, control.at().span());
+    } else if (axes || (stated != null && isArc(stated) && words.hasAny("IJKR"))) {
       move(words);
     }
   }
 
+  private static boolean isAmbiguous(int doubledGroups) {
+    return (doubledGroups & (CodeGroup.MOTION.bit() | CodeGroup.ONE_SHOT.bit())) != 0;
+  }
+
+  private static boolean isArc(@Nullable Code code) {
+    return code == Code.G2 || code == Code.G3;
+  }
+
+  /** Whether the axis words of a block belong to this code, not to a motion (NISTIR 6556 §3.4). */
+  private static boolean claimsAxes(Code oneShot, BlockWords words) {
+    return switch (oneShot) {
+      case G10, G28, G30, G52, G65, G92 -> words.hasAny(AxisWords.LETTERS);
+      case G4 -> words.hasAny("X") && words.word('P') == null;
+      default -> false;
+    };
+  }
+
+  /**
+   * Whether both a motion and a one-shot code of the block claim its axis words. G0 beside G28 and
+   * G30 is none: both are rapids, and programs write it (common practice, no source).
+   */
+  private boolean conflict(BlockWords words, Code oneShot, @Nullable Code stated) {
+    boolean bothRapid = stated == Code.G0 && (oneShot == Code.G28 || oneShot == Code.G30);
+    if (stated == null || bothRapid) {
+      return false;
+    }
+    Span span = words.span(MOTION_GROUPS, AxisWords.LETTERS);
+    control.emit(
+        new Event.CodesConflict(
+            control.at(span), stated.text(), oneShot.text(), "both take the axis words"));
+    forgetting.namedAxes(words, span);
+    if (ShiftCodes.shifts(oneShot)) {
+      control.shifts.forget();
+    }
+    return true;
+  }
+
+  private void executeOneShot(BlockWords words, Code oneShot) {
+    switch (oneShot) {
+      case G28, G30 -> machineMoves.home(words);
+      case G10, G52, G92, G92_1, G92_2, G92_3 -> shiftCodes.execute(words, oneShot);
+      default -> {
+        // G4 and calls have their own place in the order of execution.
+      }
+    }
+  }
+
   private void move(BlockWords words) {
-    Span span = words.span(MOTION_GROUPS, AXIS_LETTERS);
     Code code = modal.motion();
-    if (code == Code.G0 || code == Code.G1) {
+    Span span = words.span(MOTION_GROUPS, isArc(code) ? ARC_LETTERS : AxisWords.LETTERS);
+    if (code == null) {
+      if (modal.motionUnknown() || modal.motionCancelled()) {
+        withoutMotion(words, span);
+        return;
+      }
+      assumptions.motion(span);
+      code = Code.G1;
+      modal.setMotion(code);
+    }
+    boolean straight = code == Code.G0 || code == Code.G1;
+    if (words.has(Code.G53)) {
+      if (straight) {
+        machineMoves.toMachineCoordinates(words, span, code == Code.G0);
+      } else {
+        control.emit(
+            new Event.CodesConflict(
+                control.at(span), code.text(), "G53", "G53 goes with G0 and G1 only"));
+        forgetting.namedAxes(words, span);
+      }
+      return;
+    }
+    assumptions.move(span);
+    assumptions.workCoordinates(span);
+    if (straight) {
       straight(words, span, code == Code.G0);
+    } else if (isArc(code)) {
+      arcs.execute(words, span, code == Code.G2);
+    } else if (code == Code.G38_2) {
+      probe(words, span);
     } else {
       forgetting.namedAxes(words, span);
     }
   }
 
+  /** Axis words while no motion is in force, or an unknown one. */
+  private void withoutMotion(BlockWords words, Span span) {
+    if (modal.motionCancelled() && !cancelTold) {
+      cancelTold = true;
+      control.emit(
+          new Event.CodesConflict(
+              control.at(span),
+              "G80",
+              "axis words",
+              "controls differ in what axis words do while no motion is in force"));
+    }
+    forgetting.namedAxes(words, span);
+  }
+
   private void straight(BlockWords words, Span span, boolean rapid) {
-    assumptions.move(span);
-    assumptions.workCoordinates(span);
     if (!rapid) {
       assumptions.feedMove(span);
     }
-    Position from = tip.stored();
-    Position writtenFrom = tip.written();
-    int moved = 0;
-    for (Axis axis : AXES) {
-      Word word = words.word(axis);
-      if (word != null) {
-        moved |= go(axis, word);
-      } else if (words.isDoubled(axis.name().charAt(0))) {
-        tip.forget(axis);
-        moved = AxisState.MOVED_STORED;
-      }
-    }
-    if ((moved & AxisState.MOVED_STORED) == 0) {
-      if (moved != 0) {
-        control.emit(
-            new Event.MoveVanished(control.at(span), writtenFrom, tip.written(), modal.snapshot()));
-      }
-      return;
-    }
-    Position to = tip.stored();
-    double lengthMm = distanceMm(from, to);
-    Modes modes = modal.snapshot();
-    modal.noteMove();
-    control.emit(
-        new Move(
-            control.at(span),
-            rapid ? Move.Kind.RAPID : Move.Kind.LINE,
-            Move.Source.BLOCK,
-            modes,
-            from,
-            to,
-            writtenFrom,
-            tip.written(),
-            Optional.empty(),
-            lengthMm,
-            rapid ? OptionalDouble.empty() : feed(modes, lengthMm),
-            words.has(Code.G9) || stopsAtEnd(modes)));
-  }
-
-  /** Takes one axis where its word says; returns in what way it moves. */
-  private int go(Axis axis, Word word) {
-    control.lengths.read(word, axis, length);
-    Optional<Distance> distance = modal.distance().value();
-    if (!length.known || distance.isEmpty()) {
-      if (length.known) {
-        control.becameUnknown(word.span(), axis + ": distance mode unknown");
-      }
-      tip.forget(axis);
-      return AxisState.MOVED_STORED;
-    }
-    try {
-      AxisState state = tip.change(axis);
-      if (distance.get() == Distance.ABSOLUTE) {
-        return state.goTo(length, 0, 0, null);
-      }
-      return increment(axis, word, state);
-    } catch (ArithmeticException tooLarge) {
-      tip.forget(axis);
-      control.becameUnknown(word.span(), axis + ": beyond 9 000 km");
-      return AxisState.MOVED_STORED;
+    moves.begin();
+    int moved = axisWords.go(words);
+    if ((moved & AxisState.MOVED_STORED) != 0) {
+      moves.straight(span, rapid, Move.Source.BLOCK, words.has(Code.G9));
+    } else if (moved != 0) {
+      moves.vanished(span);
     }
   }
 
-  private int increment(Axis axis, Word word, AxisState state) {
-    Modes.Units units = modal.units().value().orElse(Modes.Units.MM);
-    int moved =
-        control.profile.remainderKept() && axis.linear()
-            ? state.goByKept(length, control.rounding, units)
-            : state.goBy(length);
-    if (LengthWords.isRounded(length) && control.rounding.knows(units)) {
-      Place at = control.at(word.span());
-      state.countRounded(at);
-      Event.@Nullable IncrementalDrift drift =
-          state.newDrift(at, control.rounding.incrementPm(units));
-      if (drift != null) {
-        control.emit(drift);
+  /**
+   * G38.2: at feed towards a point, until the probe touches; where that is, only the machine knows.
+   */
+  private void probe(BlockWords words, Span span) {
+    assumptions.feedMove(span);
+    moves.begin();
+    axisWords.go(words);
+    for (Axis axis : Axis.values()) {
+      if (words.hasAny(axis.name())) {
+        control.tip.forget(axis);
       }
     }
-    return moved;
-  }
-
-  /** The distance between two points in millimetres, over the axes whose ends are both known. */
-  private static double distanceMm(Position from, Position to) {
-    // An axis that moves has its end words; one that stays has the same coordinate at both ends.
-    if (from.unknown() != to.unknown()) {
-      return 0;
-    }
-    double x = from.knows(Axis.X) ? (to.xPm() - from.xPm()) * 1e-9 : 0;
-    double y = from.knows(Axis.Y) ? (to.yPm() - from.yPm()) * 1e-9 : 0;
-    double z = from.knows(Axis.Z) ? (to.zPm() - from.zPm()) * 1e-9 : 0;
-    return Math.sqrt(x * x + y * y + z * z);
-  }
-
-  /** The feed along the path, in mm/min. */
-  private OptionalDouble feed(Modes modes, double lengthMm) {
-    Optional<Double> feed = modes.feed().value();
-    Optional<FeedMode> mode = modes.feedMode().value();
-    if (feed.isEmpty() || mode.isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    return switch (mode.get()) {
-      case PER_MINUTE -> OptionalDouble.of(feed.get());
-      case INVERSE_TIME ->
-          lengthMm > 0 ? OptionalDouble.of(feed.get() * lengthMm) : OptionalDouble.empty();
-      case PER_REVOLUTION -> {
-        Optional<Double> rpm = modes.turningRpm();
-        yield rpm.isPresent() ? OptionalDouble.of(feed.get() * rpm.get()) : OptionalDouble.empty();
-      }
-    };
-  }
-
-  private static boolean stopsAtEnd(Modes modes) {
-    return modes.pathMode().is(PathMode.EXACT_PATH) || modes.pathMode().is(PathMode.EXACT_STOP);
+    moves.straight(span, false, Move.Source.BLOCK, true);
+    control.parameters.forgetAll(control.line());
   }
 }

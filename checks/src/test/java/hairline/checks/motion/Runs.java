@@ -2,10 +2,12 @@ package hairline.checks.motion;
 
 import hairline.parser.PartPrograms;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /** Runs programs written in a test and keeps their events. */
 final class Runs {
@@ -20,7 +22,20 @@ final class Runs {
   }
 
   static List<Event> events(ControlProfile profile, boolean blockDeleteOn, String... lines) {
-    byte[] bytes = String.join("\n", lines).getBytes(StandardCharsets.UTF_8);
+    return events(
+        profile, blockDeleteOn, String.join("\n", lines).getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The events of a program that lies beside the tests. */
+  static List<Event> resource(ControlProfile profile, String name) {
+    try (InputStream in = Runs.class.getResourceAsStream(name)) {
+      return events(profile, false, Objects.requireNonNull(in, name).readAllBytes());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static List<Event> events(ControlProfile profile, boolean blockDeleteOn, byte[] bytes) {
     List<Event> events = new ArrayList<>();
     try {
       new Interpreter(profile, PartPrograms.of("test.nc", bytes)).run(events::add, blockDeleteOn);

@@ -1,0 +1,97 @@
+package hairline.checks.motion;
+
+import hairline.checks.motion.Modes.Distance;
+import hairline.parser.Word;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Takes the axes where the words of a block say, and tells what rounding did on the way. */
+final class AxisWords {
+  /** Every letter of an axis. */
+  static final String LETTERS = "XYZABC";
+
+  private static final Axis[] AXES = Axis.values();
+
+  private final Control control;
+  private final ModalState modal;
+  private final TipPosition tip;
+  private final ReadLength length = new ReadLength();
+
+  AxisWords(Control control) {
+    this.control = control;
+    this.modal = control.modal;
+    this.tip = control.tip;
+  }
+
+  /**
+   * Takes every axis that the block names to its coordinate, absolute or incremental.
+   *
+   * @return in what ways any of them moves, as {@link AxisState#MOVED_WRITTEN} and {@link
+   *     AxisState#MOVED_STORED}
+   */
+  int go(BlockWords words) {
+    int moved = 0;
+    for (Axis axis : AXES) {
+      Word word = words.word(axis);
+      if (word != null) {
+        moved |= go(axis, word);
+      } else if (words.isDoubled(axis.name().charAt(0))) {
+        tip.forget(axis);
+        moved |= AxisState.MOVED_STORED;
+      }
+    }
+    return moved;
+  }
+
+  private int go(Axis axis, Word word) {
+    control.lengths.read(word, axis, length);
+    if (length.known) {
+      Optional<Distance> distance = modal.distance().value();
+      if (distance.isEmpty()) {
+        return lose(axis, word, "distance mode unknown since line " + modal.distance().line());
+      }
+      try {
+        return distance.get() == Distance.ABSOLUTE
+            ? absolute(axis, word)
+            : incremental(axis, word, tip.change(axis));
+      } catch (ArithmeticException tooLarge) {
+        return lose(axis, word, LengthWords.TOO_LARGE);
+      }
+    }
+    tip.forget(axis);
+    return AxisState.MOVED_STORED;
+  }
+
+  private int lose(Axis axis, Word word, String why) {
+    tip.forget(axis);
+    control.becameUnknown(word.span(), axis + ": " + why);
+    return AxisState.MOVED_STORED;
+  }
+
+  private int absolute(Axis axis, Word word) {
+    Shift shift = control.shifts.get(axis);
+    if (shift == null) {
+      return lose(axis, word, "its zero is not known");
+    }
+    control.shifts.noteKnown(axis);
+    return tip.change(axis).goTo(length, shift.storedPm(), shift.writtenPm(), shift.rest());
+  }
+
+  private int incremental(Axis axis, Word word, AxisState state) {
+    Modes.Units units = modal.units().value().orElse(Modes.Units.MM);
+    int moved =
+        control.profile.remainderKept() && axis.linear()
+            ? state.goByKept(length, control.rounding, units)
+            : state.goBy(length);
+    if (axis.linear() && LengthWords.isRounded(length) && control.rounding.knows(units)) {
+      Place at = control.at(word.span());
+      state.countRounded(at);
+      Event.@Nullable IncrementalDrift drift =
+          state.newDrift(at, control.rounding.incrementPm(units));
+      if (drift != null) {
+        control.emit(drift);
+      }
+    }
+    return moved;
+  }
+}

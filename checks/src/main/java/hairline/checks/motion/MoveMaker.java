@@ -1,0 +1,123 @@
+package hairline.checks.motion;
+
+import hairline.checks.motion.Modes.PathMode;
+import hairline.parser.Span;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Makes the events of a move, from where the tool stood to where it stands. */
+final class MoveMaker {
+  private static final double MM_PER_PM = 1e-9;
+
+  private final Control control;
+  private final TipPosition tip;
+  private final Feeds feeds = new Feeds();
+  private Position from = Position.UNKNOWN;
+  private Position writtenFrom = Position.UNKNOWN;
+
+  MoveMaker(Control control) {
+    this.control = control;
+    this.tip = control.tip;
+  }
+
+  /** The next move begins where the tool stands now. */
+  void begin() {
+    from = tip.stored();
+    writtenFrom = tip.written();
+  }
+
+  /** Where the move begins, as stored. */
+  Position from() {
+    return from;
+  }
+
+  /** Tells that a block moves as written, yet not as stored. */
+  void vanished(Span span) {
+    control.emit(
+        new Event.MoveVanished(
+            control.at(span), writtenFrom, tip.written(), control.modal.snapshot()));
+  }
+
+  /** A straight move, by rapid or at feed. */
+  void straight(Span span, boolean rapid, Move.Source source, boolean exactStop) {
+    Position to = tip.stored();
+    make(
+        span,
+        rapid ? Move.Kind.RAPID : Move.Kind.LINE,
+        source,
+        to,
+        Optional.empty(),
+        distanceMm(from, to),
+        exactStop);
+  }
+
+  /** An arc; without its circle where that is not known. */
+  void arc(Span span, boolean clockwise, Optional<Arc> arc, Axis normal, boolean exactStop) {
+    Position to = tip.stored();
+    double lengthMm =
+        arc.isPresent() && from.knows(normal) == to.knows(normal)
+            ? ArcGeometry.lengthMm(arc.get(), from.knows(normal) ? distanceMm(from, to, normal) : 0)
+            : 0;
+    make(
+        span,
+        clockwise ? Move.Kind.ARC_CW : Move.Kind.ARC_CCW,
+        Move.Source.BLOCK,
+        to,
+        arc,
+        lengthMm,
+        exactStop);
+  }
+
+  private void make(
+      Span span,
+      Move.Kind kind,
+      Move.Source source,
+      Position to,
+      Optional<Arc> arc,
+      double lengthMm,
+      boolean exactStop) {
+    Modes modes = control.modal.snapshot();
+    control.modal.noteMove();
+    control.emit(
+        new Move(
+            control.at(span),
+            kind,
+            source,
+            modes,
+            from,
+            to,
+            writtenFrom,
+            tip.written(),
+            arc,
+            lengthMm,
+            kind == Move.Kind.RAPID ? OptionalDouble.empty() : feeds.along(modes, lengthMm),
+            exactStop || stopsAtEnd(modes)));
+  }
+
+  private static boolean stopsAtEnd(Modes modes) {
+    return modes.pathMode().is(PathMode.EXACT_PATH) || modes.pathMode().is(PathMode.EXACT_STOP);
+  }
+
+  /**
+   * The distance between two points. An axis that is unknown at both ends did not move; where one
+   * is known at one end only, the distance is not known: 0.
+   */
+  private static double distanceMm(Position from, Position to) {
+    if ((from.unknown() & 0b111) != (to.unknown() & 0b111)) {
+      return 0;
+    }
+    double x = from.knows(Axis.X) ? distanceMm(from, to, Axis.X) : 0;
+    double y = from.knows(Axis.Y) ? distanceMm(from, to, Axis.Y) : 0;
+    double z = from.knows(Axis.Z) ? distanceMm(from, to, Axis.Z) : 0;
+    return Math.sqrt(x * x + y * y + z * z);
+  }
+
+  private static double distanceMm(Position from, Position to, Axis axis) {
+    // As doubles: a difference of two far coordinates may not fit a long.
+    long end = to.get(axis);
+    long start = from.get(axis);
+    long difference = end - start;
+    boolean overflow = ((end ^ start) & (end ^ difference)) < 0;
+    return (overflow ? (double) end - (double) start : (double) difference) * MM_PER_PM;
+  }
+}

@@ -1,0 +1,171 @@
+package hairline.checks.motion;
+
+import hairline.checks.motion.Modes.Distance;
+import hairline.parser.Span;
+import hairline.parser.Word;
+import java.util.OptionalInt;
+
+/** The codes that shift zero: the family of G92, G52, and G10. */
+final class ShiftCodes {
+  private static final Axis[] AXES = Axis.values();
+
+  private final Control control;
+  private final Shifts shifts;
+  private final TipPosition tip;
+  private final ReadLength length = new ReadLength();
+
+  ShiftCodes(Control control) {
+    this.control = control;
+    this.shifts = control.shifts;
+    this.tip = control.tip;
+  }
+
+  /** Whether this code shifts zero. */
+  static boolean shifts(Code code) {
+    return switch (code) {
+      case G10, G52, G92, G92_1, G92_2, G92_3 -> true;
+      default -> false;
+    };
+  }
+
+  /** Executes such a code. */
+  void execute(BlockWords words, Code code) {
+    switch (code) {
+      case G92 -> setGeneral(words);
+      case G92_1 -> clearGeneral(words, code);
+      case G92_2 -> clearGeneral(words, code);
+      case G92_3 -> {
+        shifts.restoreGeneral();
+        tell(words, code.text(), shifts.generalStands());
+      }
+      case G52 -> setLocal(words);
+      case G10 -> setData(words);
+      default -> throw new IllegalArgumentException(code.text());
+    }
+  }
+
+  private void tell(BlockWords words, String code, boolean active) {
+    Span span = words.span(CodeGroup.ONE_SHOT.bit(), "LPRXYZABC");
+    control.emit(new Event.ShiftSet(control.at(span), code, active, control.modal.snapshot()));
+  }
+
+  private void setGeneral(BlockWords words) {
+    if (!words.hasAny(AxisWords.LETTERS)) {
+      if (!words.hasAny("S")) {
+        control.refuse(words.span(CodeGroup.ONE_SHOT), "G92", "an axis word is due beside it");
+      }
+      return;
+    }
+    for (Axis axis : AXES) {
+      if (words.hasAny(axis.name())) {
+        read(words, axis);
+        if (!shifts.setGeneral(tip.change(axis), length)) {
+          lose(words, axis, "zero set where its place was not known");
+        }
+      }
+    }
+    tell(words, "G92", shifts.generalStands());
+  }
+
+  private void clearGeneral(BlockWords words, Code code) {
+    shifts.clearGeneral(code == Code.G92_1);
+    tell(words, code.text(), shifts.generalStands());
+  }
+
+  private void setLocal(BlockWords words) {
+    if (!words.hasAny(AxisWords.LETTERS)) {
+      control.refuse(words.span(CodeGroup.ONE_SHOT), "G52", "an axis word is due beside it");
+      return;
+    }
+    for (Axis axis : AXES) {
+      if (words.hasAny(axis.name())) {
+        read(words, axis);
+        shifts.setLocal(axis, length);
+      }
+    }
+    tell(words, "G52", shifts.localStands());
+  }
+
+  /** G10: L2 and L20 set work offsets, L1, L10 and L11 lengths of tools, L12 and L13 radii. */
+  private void setData(BlockWords words) {
+    Word key = words.word('L');
+    OptionalInt number = key == null ? OptionalInt.empty() : control.numbers.count(key);
+    if (key == null) {
+      control.refuse(words.span(CodeGroup.ONE_SHOT), "G10", "an L word is due beside it");
+    }
+    switch (number.orElse(-1)) {
+      case 2 -> setOrigins(words, false);
+      case 20 -> setOrigins(words, true);
+      case 1, 10, 11 -> tip.forget(Axis.Z);
+      case 12, 13 -> {
+        // The radius of a tool; paths are not shifted here.
+      }
+      default -> {
+        shifts.forget();
+        tip.forgetAll();
+        control.becameUnknown(control.at().span(), "zero of every axis");
+      }
+    }
+  }
+
+  private void setOrigins(BlockWords words, boolean here) {
+    Word which = words.word('P');
+    OptionalInt number = which == null ? OptionalInt.of(0) : control.numbers.count(which);
+    if (number.isEmpty() || number.getAsInt() > 9) {
+      if (which != null && number.isPresent()) {
+        control.refuse(which.span(), BlockWords.text(which), "work offsets are 1 to 9");
+      }
+      shifts.forget();
+      tip.forgetAll();
+      control.becameUnknown(control.at().span(), "zero of every axis");
+      return;
+    }
+    String offset = name(number.getAsInt());
+    boolean present =
+        offset.isEmpty()
+            || control.modal.workOffset().is(offset)
+            || control.modal.workOffset().value().isEmpty();
+    for (Axis axis : AXES) {
+      if (words.hasAny(axis.name())) {
+        read(words, axis);
+        if (!set(present ? "" : offset, axis, here) && present) {
+          lose(words, axis, "its work offset was moved by an unknown distance");
+        }
+      }
+    }
+    tell(words, "G10 L" + (here ? 20 : 2) + " P" + number.getAsInt(), true);
+  }
+
+  private boolean set(String offset, Axis axis, boolean here) {
+    if (here) {
+      return offset.isEmpty()
+          ? shifts.setOriginHere(tip.change(axis), length)
+          : shifts.setOrigin(offset, axis, null);
+    }
+    // Controls differ in whether G91 makes the origin an increment.
+    boolean absolute = control.modal.distance().is(Distance.ABSOLUTE);
+    return shifts.setOrigin(offset, axis, length.known && absolute ? Shift.of(length) : null);
+  }
+
+  private static String name(int number) {
+    if (number == 0) {
+      return "";
+    }
+    return number <= 6 ? "G5" + (3 + number) : "G59." + (number - 6);
+  }
+
+  private void read(BlockWords words, Axis axis) {
+    Word word = words.word(axis);
+    if (word == null) {
+      length.setUnknown();
+    } else {
+      control.lengths.read(word, axis, length);
+    }
+  }
+
+  private void lose(BlockWords words, Axis axis, String why) {
+    tip.forget(axis);
+    Word word = words.word(axis);
+    control.becameUnknown(word == null ? control.at().span() : word.span(), axis + ": " + why);
+  }
+}
