@@ -28,9 +28,9 @@ final class Assumptions {
     }
   }
 
-  /** A move is made in work coordinates. */
+  /** A move is made in work coordinates; an increment needs no offset. */
   void workCoordinates(Span span) {
-    if (!workOffset) {
+    if (!workOffset && !control.modal.distance().is(Modes.Distance.INCREMENTAL)) {
       workOffset = true;
       if (control.modal.workOffset().origin() == Modal.Origin.UNSET) {
         control.emit(new Event.OffsetAssumed(control.at(span)));

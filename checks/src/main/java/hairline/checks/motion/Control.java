@@ -1,6 +1,7 @@
 package hairline.checks.motion;
 
 import hairline.parser.Span;
+import java.io.IOException;
 
 /**
  * The control while a program runs: what its parts share. Holds the state, the position, the block
@@ -20,6 +21,12 @@ final class Control {
   final LengthWords lengths;
   private final EventSink sink;
 
+  /** Takes a step of the program's budget; false when it is used up. */
+  interface Budget {
+    boolean take(Place at) throws IOException;
+  }
+
+  private Budget budget = place -> true;
   private Place at = new Place(0, 1, new Span(1, 1));
 
   Control(ControlProfile profile, EventSink sink) {
@@ -32,6 +39,15 @@ final class Control {
     spindle = new SpindleWatch(this);
     numbers = new WordNumbers(this);
     lengths = new LengthWords(this);
+  }
+
+  void limit(Budget steps) {
+    budget = steps;
+  }
+
+  /** Takes a step of the budget for what a single block does. */
+  boolean takeStep(Span span) throws IOException {
+    return budget.take(at(span));
   }
 
   void startBlock(Place place) {

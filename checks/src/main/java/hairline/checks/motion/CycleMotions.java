@@ -35,8 +35,7 @@ final class CycleMotions {
 
   private Plane plane = Plane.XY;
 
-  CycleMotions(
-      Control control, MoveMaker moves, Assumptions assumptions, Forgetting forgetting) {
+  CycleMotions(Control control, MoveMaker moves, Assumptions assumptions, Forgetting forgetting) {
     this.control = control;
     this.modal = control.modal;
     this.tip = control.tip;
@@ -56,7 +55,8 @@ final class CycleMotions {
     assumptions.plane(span);
     Optional<Plane> present = modal.plane().value();
     if (present.isEmpty()) {
-      forgetting.axes(span);
+      forgetting.axes();
+      forgetting.tell(span);
       return;
     }
     Cycle.Code wanted = Cycle.Code.valueOf(code.text());
@@ -74,8 +74,9 @@ final class CycleMotions {
     }
     forgetRotary(words);
     if (!refusals.isEmpty()) {
-      forgetting.namedAxes(words, span);
-      tip.forget(plane.normal());
+      forgetting.namedAxes(words);
+      forgetting.axis(plane.normal());
+      forgetting.tell(span);
       return;
     }
     run(now, numbers, span);
@@ -91,23 +92,21 @@ final class CycleMotions {
 
   private Coordinate stands(Axis axis) {
     AxisState state = tip.get(axis);
-    return state.known()
-        ? Coordinate.of(state.storedPm(), state.writtenPm())
-        : Coordinate.UNKNOWN;
+    return state.known() ? Coordinate.of(state.storedPm(), state.writtenPm()) : Coordinate.UNKNOWN;
   }
 
   private Cycle.Words read(BlockWords words, Cycle.Code code) {
     boolean back = code == Cycle.Code.G87;
     return new Cycle.Words(
-        number(words, letter(plane.first()), plane.first()),
-        number(words, letter(plane.second()), plane.second()),
-        number(words, letter(plane.normal()), plane.normal()),
-        number(words, 'R', plane.normal()),
+        target(words, letter(plane.first()), plane.first()),
+        target(words, letter(plane.second()), plane.second()),
+        target(words, letter(plane.normal()), plane.normal()),
+        target(words, 'R', plane.normal()),
         increment(words, 'Q'),
         dwell(words),
         back ? increment(words, centreLetter(plane.first())) : Optional.empty(),
         back ? increment(words, centreLetter(plane.second())) : Optional.empty(),
-        back ? number(words, centreLetter(plane.normal()), plane.normal()) : Optional.empty(),
+        back ? target(words, centreLetter(plane.normal()), plane.normal()) : Optional.empty(),
         repeats(words, back));
   }
 
@@ -120,18 +119,18 @@ final class CycleMotions {
   }
 
   /** A number that is a coordinate, or an increment under G91. */
-  private Optional<Cycle.Number> number(BlockWords words, char letter, Axis axis) {
+  private Optional<Cycle.Target> target(BlockWords words, char letter, Axis axis) {
     boolean incremental = modal.distance().is(Distance.INCREMENTAL);
     Optional<Coordinate> read = increment(words, letter);
     if (read.isEmpty() || incremental) {
-      return read.map(value -> new Cycle.Number(value, incremental));
+      return read.map(value -> new Cycle.Target(value, incremental));
     }
     Shift shift = modal.distance().is(Distance.ABSOLUTE) ? control.shifts.get(axis) : null;
     Coordinate value =
         shift == null
             ? Coordinate.UNKNOWN
             : read.get().plus(Coordinate.of(shift.storedPm(), shift.writtenPm()));
-    return Optional.of(new Cycle.Number(value, false));
+    return Optional.of(new Cycle.Target(value, false));
   }
 
   private Optional<Coordinate> increment(BlockWords words, char letter) {
@@ -141,9 +140,7 @@ final class CycleMotions {
     }
     control.lengths.read(word, length);
     return Optional.of(
-        length.known
-            ? Coordinate.of(length.storedPm, length.writtenPm)
-            : Coordinate.UNKNOWN);
+        length.known ? Coordinate.of(length.storedPm, length.writtenPm) : Coordinate.UNKNOWN);
   }
 
   private Optional<CycleStep.Dwell> dwell(BlockWords words) {
@@ -189,13 +186,11 @@ final class CycleMotions {
       if (step instanceof Travel travel) {
         travel(travel, span);
       } else if (step instanceof CycleStep.Dwell dwell) {
-        control.emit(
-            new Event.Dwelled(control.at(span), dwell.seconds(), modal.snapshot()));
+        control.emit(new Event.Dwelled(control.at(span), dwell.seconds(), modal.snapshot()));
       } else if (step instanceof SpindleStep spindle) {
         turn(spindle.action(), turning, span);
       } else {
-        control.emit(
-            new Event.Stopped(control.at(span), now.code().name(), modal.snapshot()));
+        control.emit(new Event.Stopped(control.at(span), now.code().name(), modal.snapshot()));
       }
     }
   }

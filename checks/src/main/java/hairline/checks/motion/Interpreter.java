@@ -1,9 +1,8 @@
 package hairline.checks.motion;
 
+import hairline.checks.motion.BlockFlow.FlowBlock;
 import hairline.parser.Block;
-import hairline.parser.BlockSource;
 import hairline.parser.PartProgram;
-import hairline.parser.Problem;
 import hairline.parser.Span;
 import hairline.parser.Word;
 import java.io.IOException;
@@ -18,112 +17,135 @@ import java.util.Optional;
  * makes the state it may touch unknown; nothing of a program ever makes it throw.
  */
 public final class Interpreter {
-  private final ControlProfile profile;
-  private final PartProgram program;
+  /** Opens the files of the program; the first look at them tells what it notices. */
+  private interface Opener {
+    ProgramFiles open(EventSink sink) throws IOException;
+  }
 
-  /** An interpreter of this program for this control. */
-  public Interpreter(ControlProfile profile, PartProgram program) {
+  private final ControlProfile profile;
+  private final Opener opener;
+
+  /** An interpreter of the first program of these files, for this control. */
+  public Interpreter(ControlProfile profile, ProgramFiles files) {
     this.profile = profile;
-    this.program = program;
+    this.opener = sink -> files;
   }
 
   /**
-   * Runs the program from its start to its end.
+   * An interpreter of a program that stands in no folder. What the first look at it notices goes to
+   * the sink of each run, before the run.
+   */
+  public Interpreter(ControlProfile profile, PartProgram program) {
+    this.profile = profile;
+    this.opener = sink -> ProgramFiles.alone(program, sink);
+  }
+
+  /**
+   * Runs the program from its start to its end. The last event is {@link Event.Ended}, or {@link
+   * Event.StepBudgetReached}.
    *
    * @param sink takes the events
    * @param blockDeleteOn whether blocks with a {@code /} before them are left out
    * @throws IOException if the program cannot be read
    */
   public void run(EventSink sink, boolean blockDeleteOn) throws IOException {
-    Run run = new Run(new Control(profile, sink));
-    try (BlockSource source = program.blocks()) {
-      Optional<Block> next = source.next();
-      boolean ended = false;
-      while (next.isPresent() && !ended) {
-        Block block = next.get();
-        if (block.kind() == Block.Kind.BLOCK && !(blockDeleteOn && block.deletable())) {
-          ended = run.execute(block);
-        }
-        next = source.next();
+    ProgramFiles files = opener.open(sink);
+    try (BlockFlow flow =
+        new BlockFlow(files, profile.callDepth(), profile.stepBudget(), blockDeleteOn, sink)) {
+      Run run = new Run(new Control(profile, sink), flow);
+      for (Optional<FlowBlock> next = flow.next(); next.isPresent(); next = flow.next()) {
+        run.execute(next.get().block(), next.get().file());
       }
-      if (!ended) {
-        run.end(Optional.empty());
-      }
+      run.finish();
     }
   }
 
   /** One run of the program. */
   private static final class Run {
     private final Control control;
+    private final BlockFlow flow;
     private final Forgetting forgetting;
+    private final UnreadBlock unread;
     private final BlockWords words;
     private final ModalCodes codes;
     private final Motions motions;
+    private final Calls calls;
+    private boolean ended;
 
-    Run(Control control) {
+    Run(Control control, BlockFlow flow) {
       this.control = control;
+      this.flow = flow;
+      control.limit(flow::step);
       Assumptions assumptions = new Assumptions(control);
       forgetting = new Forgetting(control);
+      unread = new UnreadBlock(control, forgetting);
       words = new BlockWords(control);
-      codes = new ModalCodes(control, assumptions);
+      codes = new ModalCodes(control, assumptions, forgetting);
       motions = new Motions(control, assumptions, forgetting);
+      calls = new Calls(control, flow, codes, forgetting);
     }
 
-    /** Executes a block; returns whether the program ends with it. */
-    boolean execute(Block block) {
+    void execute(Block block, int file) throws IOException {
       Modes before = control.modal.snapshot();
-      control.startBlock(new Place(0, block.line(), span(block)));
+      control.startBlock(new Place(file, block.line(), span(block)));
       control.emit(new Event.BlockStarted(control.at(), block, before));
-      if (!isReadable(block)) {
-        return false;
+      if (block.problems().stream().anyMatch(UnreadBlock::isUnread)) {
+        unread.forget(block);
+        tellModes(before);
+        return;
       }
       words.read(block);
       forgetting.conflicts(words);
       codes.beforeMotion(words);
+      Modes now = tellModes(before);
+      motions.execute(words);
+      codes.afterMotion(words);
+      tellModes(now);
+      for (Evaluator.Refusal refusal : control.evaluator.apply(block.settings(), block.line())) {
+        control.refuse(refusal.span(), "#", refusal.why());
+      }
+      stopOrCall();
+    }
+
+    /** Tells where the modal state is no longer this one; returns what it is. */
+    private Modes tellModes(Modes before) {
       Modes now = control.modal.snapshot();
       if (!now.equals(before)) {
         control.emit(new Event.ModesChanged(control.at(), before, now));
       }
-      motions.execute(words);
-      codes.afterMotion(words);
-      Modes after = control.modal.snapshot();
-      if (!after.equals(now)) {
-        control.emit(new Event.ModesChanged(control.at(), now, after));
-      }
-      for (Evaluator.Refusal refusal : control.evaluator.apply(block.settings(), block.line())) {
-        control.refuse(refusal.span(), "#", refusal.why());
-      }
-      return stop();
+      return now;
     }
 
-    private boolean isReadable(Block block) {
-      boolean readable = true;
-      for (Problem problem : block.problems()) {
-        control.emit(new Event.BlockProblem(control.at(problem.span()), problem));
-        readable &= problem.kind() == Problem.Kind.SPACE_INSIDE_NUMBER;
+    private void stopOrCall() throws IOException {
+      Code stop = words.code(CodeGroup.STOPPING);
+      if (stop == Code.M2 || stop == Code.M30) {
+        end(Optional.of(stop.text()));
+        return;
       }
-      if (!readable) {
-        forgetting.axes(control.at().span());
+      if (stop != null) {
+        Span span = words.span(CodeGroup.STOPPING);
+        control.emit(new Event.Stopped(control.at(span), stop.text(), control.modal.snapshot()));
       }
-      return readable;
+      Modes before = control.modal.snapshot();
+      calls.execute(words);
+      tellModes(before);
+      if (words.has(Code.M99)
+          && !flow.returnFromSubprogram(control.at(words.span(CodeGroup.CALL)))) {
+        end(Optional.of("M99"));
+      }
     }
 
-    private boolean stop() {
-      Code code = words.code(CodeGroup.STOPPING);
-      if (code == null) {
-        return false;
-      }
-      if (code == Code.M2 || code == Code.M30) {
-        end(Optional.of(code.text()));
-        return true;
-      }
-      Span span = words.span(CodeGroup.STOPPING);
-      control.emit(new Event.Stopped(control.at(span), code.text(), control.modal.snapshot()));
-      return false;
-    }
-
-    void end(Optional<String> code) {
+    private void end(Optional<String> code) throws IOException {
+      ended = true;
+      flow.end();
       control.emit(new Event.Ended(control.at(), code, control.modal.snapshot()));
+    }
+
+    /** Nothing is left to execute. */
+    void finish() throws IOException {
+      if (!ended && !flow.isBudgetReached()) {
+        end(Optional.empty());
+      }
     }
 
     /** The columns of a block: those of its words, else of what else stands there. */

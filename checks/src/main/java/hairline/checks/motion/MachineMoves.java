@@ -1,6 +1,5 @@
 package hairline.checks.motion;
 
-import hairline.checks.motion.Modes.Distance;
 import hairline.parser.Span;
 import hairline.parser.Word;
 
@@ -34,9 +33,7 @@ final class MachineMoves {
     boolean named = words.hasAny(AxisWords.LETTERS);
     if (named) {
       assumptions.move(span);
-      if (!control.modal.distance().is(Distance.INCREMENTAL)) {
-        assumptions.workCoordinates(span);
-      }
+      assumptions.workCoordinates(span);
       moves.begin();
       if ((axisWords.go(words) & AxisState.MOVED_STORED) != 0) {
         moves.straight(span, true, Move.Source.MACHINE, false);

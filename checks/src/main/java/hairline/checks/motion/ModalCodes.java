@@ -31,12 +31,14 @@ final class ModalCodes {
   private final Control control;
   private final ModalState modal;
   private final Assumptions assumptions;
+  private final Forgetting forgetting;
 
   /** The groups whose codes change what coordinates mean, as the sum of their bits. */
   private int transforms;
 
-  ModalCodes(Control control, Assumptions assumptions) {
+  ModalCodes(Control control, Assumptions assumptions, Forgetting forgetting) {
     this.control = control;
+    this.forgetting = forgetting;
     this.modal = control.modal;
     this.assumptions = assumptions;
   }
@@ -110,16 +112,16 @@ final class ModalCodes {
     Word word = words.word('F');
     if (word == null) {
       if (words.isDoubled('F')) {
-        modal.forgetFeed(control.line());
-        control.becameUnknown(control.at().span(), "feed");
+        forgetting.feed();
+        forgetting.tell(control.at().span());
       }
       return;
     }
     Optional<FeedMode> mode = modal.feedMode().value();
     Optional<Units> units = modal.units().value();
     if (mode.isEmpty() || units.isEmpty()) {
-      modal.forgetFeed(control.line());
-      control.becameUnknown(word.span(), "feed");
+      forgetting.feed();
+      forgetting.tell(word.span());
       return;
     }
     OptionalDouble feed =
@@ -156,8 +158,8 @@ final class ModalCodes {
         modal.forgetSpeed(control.line());
       }
     } else if (words.isDoubled('S')) {
-      modal.forgetSpeed(control.line());
-      control.becameUnknown(control.at().span(), "speed");
+      forgetting.speed();
+      forgetting.tell(control.at().span());
     }
   }
 
@@ -328,9 +330,8 @@ final class ModalCodes {
       control.refuse(span, code == null ? "H" : code.text(), "an H word is due beside it");
     }
     if (number.isEmpty()) {
-      modal.forgetLengthOffset(control.line());
-      control.tip.forget(Axis.Z);
-      control.becameUnknown(span, "length offset");
+      forgetting.lengthOffset();
+      forgetting.tell(span);
       return;
     }
     if (!modal.lengthOffsetStands(number.getAsInt())) {
@@ -385,7 +386,8 @@ final class ModalCodes {
       if (!cancels) {
         control.emit(new Event.CodeUnknown(control.at(words.span(group)), code.text()));
         control.tip.forgetAll();
-        control.becameUnknown(words.span(group), "axes, until " + group.title() + " is cancelled");
+        control.becameUnknown(
+            words.span(group), "every axis, until " + group.title() + " is cancelled");
       }
     }
   }

@@ -270,6 +270,14 @@ final class ModalState {
     spindle = stated(spindle, value, line);
   }
 
+  /** Turns again as it did before. */
+  void restoreSpindle(Modal<Spindle> before) {
+    if (!spindle.equals(before)) {
+      snapshot = null;
+      spindle = before;
+    }
+  }
+
   void forgetSpindle(int line) {
     spindle = forgotten(spindle, line);
   }

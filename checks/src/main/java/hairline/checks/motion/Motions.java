@@ -1,6 +1,7 @@
 package hairline.checks.motion;
 
 import hairline.parser.Span;
+import java.io.IOException;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,6 +16,7 @@ final class Motions {
           | CodeGroup.CYCLE_CANCEL.bit()
           | CodeGroup.EXACT_STOP.bit()
           | CodeGroup.ONE_SHOT.bit();
+  private static final String CYCLE_LETTERS = AxisWords.LETTERS + CycleMotions.LETTERS;
   private static final String ARC_LETTERS = AxisWords.LETTERS + Arcs.LETTERS;
 
   private final Control control;
@@ -26,6 +28,7 @@ final class Motions {
   private final Arcs arcs;
   private final MachineMoves machineMoves;
   private final ShiftCodes shiftCodes;
+  private final CycleMotions cycles;
 
   /** After G80: whether it was told that axis words mean nothing certain. */
   private boolean cancelTold;
@@ -39,17 +42,22 @@ final class Motions {
     moves = new MoveMaker(control);
     arcs = new Arcs(control, axisWords, moves, assumptions);
     machineMoves = new MachineMoves(control, axisWords, moves, assumptions);
-    shiftCodes = new ShiftCodes(control);
+    shiftCodes = new ShiftCodes(control, forgetting);
+    cycles = new CycleMotions(control, moves, assumptions, forgetting);
   }
 
   /** Makes the motion of a block, if it has one. */
-  void execute(BlockWords words) {
+  void execute(BlockWords words) throws IOException {
     Code stated = words.code(CodeGroup.MOTION);
     if (stated != null) {
       modal.setMotion(stated);
     } else if (words.has(Code.G80)) {
       modal.cancelMotion();
       cancelTold = false;
+    }
+    Code motion = modal.motion();
+    if (motion == null || !motion.isCycle()) {
+      cycles.end();
     }
     Code oneShot = words.code(CodeGroup.ONE_SHOT);
     if (oneShot != null && oneShot != Code.G53) {
@@ -63,7 +71,8 @@ final class Motions {
     }
     boolean axes = words.hasAny(AxisWords.LETTERS);
     if (axes && words.doubledGroups() != 0 && isAmbiguous(words.doubledGroups())) {
-      forgetting.namedAxes(words, control.at().span());
+      forgetting.namedAxes(words);
+      forgetting.tell(control.at().span());
     } else if (axes || (stated != null && isArc(stated) && words.hasAny("IJKR"))) {
       move(words);
     }
@@ -75,6 +84,13 @@ final class Motions {
 
   private static boolean isArc(@Nullable Code code) {
     return code == Code.G2 || code == Code.G3;
+  }
+
+  private static String letters(@Nullable Code code) {
+    if (isArc(code)) {
+      return ARC_LETTERS;
+    }
+    return code != null && code.isCycle() ? CYCLE_LETTERS : AxisWords.LETTERS;
   }
 
   /** Whether the axis words of a block belong to this code, not to a motion (NISTIR 6556 §3.4). */
@@ -99,10 +115,11 @@ final class Motions {
     control.emit(
         new Event.CodesConflict(
             control.at(span), stated.text(), oneShot.text(), "both take the axis words"));
-    forgetting.namedAxes(words, span);
     if (ShiftCodes.shifts(oneShot)) {
-      control.shifts.forget();
+      forgetting.zeros();
     }
+    forgetting.namedAxes(words);
+    forgetting.tell(span);
     return true;
   }
 
@@ -116,9 +133,9 @@ final class Motions {
     }
   }
 
-  private void move(BlockWords words) {
+  private void move(BlockWords words) throws IOException {
     Code code = modal.motion();
-    Span span = words.span(MOTION_GROUPS, isArc(code) ? ARC_LETTERS : AxisWords.LETTERS);
+    Span span = words.span(MOTION_GROUPS, letters(code));
     if (code == null) {
       if (modal.motionUnknown() || modal.motionCancelled()) {
         withoutMotion(words, span);
@@ -136,7 +153,8 @@ final class Motions {
         control.emit(
             new Event.CodesConflict(
                 control.at(span), code.text(), "G53", "G53 goes with G0 and G1 only"));
-        forgetting.namedAxes(words, span);
+        forgetting.namedAxes(words);
+        forgetting.tell(span);
       }
       return;
     }
@@ -149,7 +167,7 @@ final class Motions {
     } else if (code == Code.G38_2) {
       probe(words, span);
     } else {
-      forgetting.namedAxes(words, span);
+      cycles.execute(words, span, code);
     }
   }
 
@@ -164,7 +182,8 @@ final class Motions {
               "axis words",
               "controls differ in what axis words do while no motion is in force"));
     }
-    forgetting.namedAxes(words, span);
+    forgetting.namedAxes(words);
+    forgetting.tell(span);
   }
 
   private void straight(BlockWords words, Span span, boolean rapid) {
@@ -193,6 +212,7 @@ final class Motions {
       }
     }
     moves.straight(span, false, Move.Source.BLOCK, true);
-    control.parameters.forgetAll(control.line());
+    forgetting.parameters();
+    forgetting.tell(span);
   }
 }

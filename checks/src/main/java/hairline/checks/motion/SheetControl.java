@@ -10,8 +10,10 @@ import hairline.checks.setup.IncrementalRounding;
 import hairline.checks.setup.Key;
 import hairline.checks.setup.Length;
 import hairline.checks.setup.MachineKeys;
+import hairline.checks.setup.Offset;
 import hairline.checks.setup.Rounding;
 import hairline.checks.setup.Setup;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -77,7 +79,20 @@ public final class SheetControl {
         setup.get(ControlKeys.PECK_GAP).map(Length::pm).orElse(ControlProfile.UNKNOWN.peckGapPm()),
         setup.get(ControlKeys.CALL_DEPTH).orElse(ControlProfile.UNKNOWN.callDepth()),
         setup.get(ControlKeys.STEP_BUDGET_BLOCKS).orElse(ControlProfile.UNKNOWN.stepBudget()),
+        offsets(setup),
         codes(setup));
+  }
+
+  private static Map<String, Map<Axis, Long>> offsets(Setup setup) {
+    Map<String, Map<Axis, Long>> offsets = new HashMap<>();
+    for (Offset offset : setup.offsets()) {
+      Map<Axis, Long> axes = new EnumMap<>(Axis.class);
+      offset.x().ifPresent(x -> axes.put(Axis.X, x.pm()));
+      offset.y().ifPresent(y -> axes.put(Axis.Y, y.pm()));
+      offset.z().ifPresent(z -> axes.put(Axis.Z, z.pm()));
+      offsets.put(offset.name(), axes);
+    }
+    return offsets;
   }
 
   private static OptionalLong pm(Setup setup, Key<Length> key) {

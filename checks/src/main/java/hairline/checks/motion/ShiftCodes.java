@@ -10,12 +10,14 @@ final class ShiftCodes {
   private static final Axis[] AXES = Axis.values();
 
   private final Control control;
+  private final Forgetting forgetting;
   private final Shifts shifts;
   private final TipPosition tip;
   private final ReadLength length = new ReadLength();
 
-  ShiftCodes(Control control) {
+  ShiftCodes(Control control, Forgetting forgetting) {
     this.control = control;
+    this.forgetting = forgetting;
     this.shifts = control.shifts;
     this.tip = control.tip;
   }
@@ -60,7 +62,7 @@ final class ShiftCodes {
       if (words.hasAny(axis.name())) {
         read(words, axis);
         if (!shifts.setGeneral(tip.change(axis), length)) {
-          lose(words, axis, "zero set where its place was not known");
+          lose(words, axis, true, "zero set where its place was not known");
         }
       }
     }
@@ -101,9 +103,8 @@ final class ShiftCodes {
         // The radius of a tool; paths are not shifted here.
       }
       default -> {
-        shifts.forget();
-        tip.forgetAll();
-        control.becameUnknown(control.at().span(), "zero of every axis");
+        forgetting.zeros();
+        forgetting.tell(control.at().span());
       }
     }
   }
@@ -115,9 +116,8 @@ final class ShiftCodes {
       if (which != null && number.isPresent()) {
         control.refuse(which.span(), BlockWords.text(which), "work offsets are 1 to 9");
       }
-      shifts.forget();
-      tip.forgetAll();
-      control.becameUnknown(control.at().span(), "zero of every axis");
+      forgetting.zeros();
+      forgetting.tell(control.at().span());
       return;
     }
     String offset = name(number.getAsInt());
@@ -128,8 +128,8 @@ final class ShiftCodes {
     for (Axis axis : AXES) {
       if (words.hasAny(axis.name())) {
         read(words, axis);
-        if (!set(present ? "" : offset, axis, here) && present) {
-          lose(words, axis, "its work offset was moved by an unknown distance");
+        if (!set(present ? "" : offset, axis, here)) {
+          lose(words, axis, present, "its work offset was moved by an unknown distance");
         }
       }
     }
@@ -163,8 +163,10 @@ final class ShiftCodes {
     }
   }
 
-  private void lose(BlockWords words, Axis axis, String why) {
-    tip.forget(axis);
+  private void lose(BlockWords words, Axis axis, boolean present, String why) {
+    if (present) {
+      tip.forget(axis);
+    }
     Word word = words.word(axis);
     control.becameUnknown(word == null ? control.at().span() : word.span(), axis + ": " + why);
   }

@@ -19,6 +19,9 @@ final class Shifts {
   /** The frame before the program chooses a work offset. */
   private static final String NO_OFFSET = "";
 
+  /** The frame of a work offset that is not known. */
+  static final String UNKNOWN_OFFSET = "unknown";
+
   private final Map<String, Frame> frames = new HashMap<>();
   private final @Nullable Shift[] general = all(Shift.NONE);
   private final @Nullable Shift[] saved = all(Shift.NONE);
@@ -77,7 +80,7 @@ final class Shifts {
     frame.used[index(axis)] = true;
   }
 
-  /** Chooses a work offset; empty where it is not known which. */
+  /** Chooses a work offset. */
   void choose(String offset) {
     frame = frames.computeIfAbsent(offset, unused -> new Frame());
     refresh();

@@ -9,6 +9,9 @@ import java.util.OptionalInt;
 
 /** The numbers of words that are no lengths; what is no number is told as an event. */
 final class WordNumbers {
+  /** Why a word is refused that has no whole number. */
+  static final String WHOLE_DUE = "a whole number from 0 on is due here";
+
   private static final int EXACT_POWERS = 22;
   private static final long EXACT_LONG = 1L << 53;
   private static final double[] POWERS = powers();
@@ -80,7 +83,7 @@ final class WordNumbers {
     Optional<Long> whole = Evaluator.whole(exact.get());
     if (whole.isEmpty() || whole.get() < 0 || whole.get() > Integer.MAX_VALUE) {
       String text = word.letter() + exact.get().toPlainString();
-      control.refuse(word.span(), text, "a whole number from 0 on is due here");
+      control.refuse(word.span(), text, WHOLE_DUE);
       return OptionalInt.empty();
     }
     return OptionalInt.of(Math.toIntExact(whole.get()));

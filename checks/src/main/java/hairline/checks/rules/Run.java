@@ -93,7 +93,7 @@ final class Run {
     learnAccepts(programFiles);
     earlyEvents.forEach(this::dispatch);
     earlyEvents.clear();
-    new Interpreter(profile, programFiles.text(0))
+    new Interpreter(profile, programFiles)
         .run(
             event -> {
               if (!(event instanceof Event.BlockProblem)) {

@@ -237,6 +237,6 @@ class ArcsTest {
   @Test
   void arcLettersCountInTheColumns() {
     Move move = arc("G0 X16 Y2.5 Z0", "N5 G3 X13.5 Y0 I-2.5 F20");
-    assertThat(move.at().span()).isEqualTo(new hairline.parser.Span(4, 19));
+    assertThat(move.at().span()).isEqualTo(new hairline.parser.Span(4, 21));
   }
 }

@@ -38,7 +38,8 @@ final class Runs {
   static List<Event> events(ControlProfile profile, boolean blockDeleteOn, byte[] bytes) {
     List<Event> events = new ArrayList<>();
     try {
-      new Interpreter(profile, PartPrograms.of("test.nc", bytes)).run(events::add, blockDeleteOn);
+      ProgramFiles files = ProgramFiles.alone(PartPrograms.of("test.nc", bytes), events::add);
+      new Interpreter(profile, files).run(events::add, blockDeleteOn);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
