@@ -111,7 +111,7 @@ enum Dimension {
     if (trimmed.length() > MOST_CHARACTERS) {
       throw new Misread(
           "a quantity of " + trimmed.length() + " characters",
-          "at most " + MOST_CHARACTERS + " are read");
+          "at most " + MOST_CHARACTERS + " characters are read");
     }
     if (DECIMAL_COMMA.matcher(trimmed).matches()) {
       throw new Misread(

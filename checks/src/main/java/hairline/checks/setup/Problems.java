@@ -15,13 +15,23 @@ final class Problems {
   private final Map<String, Integer> files = new LinkedHashMap<>();
   private boolean more;
 
+  /** Problems of this file come before those of files that are met later. */
+  void startWith(String file) {
+    files.putIfAbsent(file, files.size());
+  }
+
   void add(SourcePosition position, String sentence, String cure) {
-    if (found.size() == MOST) {
+    if (isFull()) {
       more = true;
       return;
     }
     files.putIfAbsent(position.file(), files.size());
     found.add(new SheetProblem(position, sentence, cure));
+  }
+
+  /** Whether further problems are only counted, so that no work goes into their sentences. */
+  boolean isFull() {
+    return found.size() == MOST;
   }
 
   boolean isEmpty() {

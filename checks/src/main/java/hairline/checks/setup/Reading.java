@@ -21,6 +21,9 @@ final class Reading {
   /** More tools or features than this are no longer a job. */
   static final int MOST_ITEMS = 1000;
 
+  /** A name that is longer than this is cut where a problem shows it. */
+  private static final int MOST_SHOWN = 60;
+
   private final Set<String> ruleNames;
   private final Problems problems;
   private final Setup.Builder builder = Setup.builder();
@@ -35,6 +38,7 @@ final class Reading {
   /** Reads a whole sheet. */
   Setup sheet(String text, String file, Optional<Path> path) throws SheetException {
     sheetFile = path;
+    problems.startWith(file);
     builder.named(file).knowing(ruleNames);
     Optional<Node> root = SheetText.compose(text, file, problems);
     root.ifPresent(node -> builder.with(section(Catalogue.SHEET, "", file, node)));
@@ -90,7 +94,10 @@ final class Reading {
   }
 
   private void unknown(Entry.Section section, String prefix, String word, SourcePosition position) {
-    String shown = word.length() > 60 ? word.substring(0, 60) + "…" : word;
+    if (problems.isFull()) {
+      problems.add(position, "", "");
+      return;
+    }
     String keys = "the keys here are " + String.join(", ", section.entries().keySet());
     String cure;
     if (word.equals("<<")) {
@@ -110,7 +117,7 @@ final class Reading {
         cure = keys;
       }
     }
-    problems.add(position, "unknown key `" + prefix + shown + "`", cure);
+    problems.add(position, "unknown key `" + prefix + shortened(word) + "`", cure);
   }
 
   /** The values of one entry; items go to the builder. */
@@ -196,7 +203,14 @@ final class Reading {
     }
     Optional<Path> found = resolve(path, text, asked, sheetFile.get());
     Optional<String> content =
-        found.flatMap(target -> SheetFile.read(target, target.toString(), asked, problems));
+        found.flatMap(
+            target ->
+                SheetFile.read(
+                    target,
+                    target.toString(),
+                    asked,
+                    "the path is relative to the sheet",
+                    problems));
     if (found.isEmpty() || content.isEmpty()) {
       return Values.NONE;
     }
@@ -319,7 +333,7 @@ final class Reading {
         if (tuple.getKeyNode() instanceof ScalarNode key
             && key.getValue().equals(word)
             && tuple.getValueNode() instanceof ScalarNode value) {
-          return Optional.of(value.getValue().strip());
+          return Optional.of(shortened(value.getValue().strip()));
         }
       }
     }
@@ -355,6 +369,12 @@ final class Reading {
             misread.cure());
       }
     }
+  }
+
+  private static String shortened(String text) {
+    return text.codePointCount(0, text.length()) > MOST_SHOWN
+        ? text.substring(0, text.offsetByCodePoints(0, MOST_SHOWN)) + "…"
+        : text;
   }
 
   private static String name(String prefix) {

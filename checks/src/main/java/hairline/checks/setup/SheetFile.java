@@ -14,7 +14,7 @@ import java.util.Optional;
 
 /** From a file to its text: UTF-8, of bounded size. */
 final class SheetFile {
-  static final int MOST_BYTES = 4 << 20;
+  static final int MOST_BYTES = 1 << 20;
 
   private SheetFile() {}
 
@@ -23,11 +23,12 @@ final class SheetFile {
    *
    * @param asked where the file was asked for
    * @param shown the file's name for the user
+   * @param ifMissing what to do where there is no such file
    */
-  static Optional<String> read(Path file, String shown, SourcePosition asked, Problems problems) {
+  static Optional<String> read(
+      Path file, String shown, SourcePosition asked, String ifMissing, Problems problems) {
     if (!Files.exists(file)) {
-      problems.add(
-          asked, "the file `" + shown + "` does not exist", "the path is relative to the sheet");
+      problems.add(asked, "the file `" + shown + "` does not exist", ifMissing);
       return Optional.empty();
     }
     if (!Files.isRegularFile(file)) {

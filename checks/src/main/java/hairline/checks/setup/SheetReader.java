@@ -34,7 +34,12 @@ public final class SheetReader {
   public Setup read(Path file) throws SheetException {
     Problems problems = new Problems();
     Optional<String> text =
-        SheetFile.read(file, file.toString(), new SourcePosition(file.toString(), 1, 1), problems);
+        SheetFile.read(
+            file,
+            file.toString(),
+            new SourcePosition(file.toString(), 1, 1),
+            "name a setup sheet that exists; `hairline init` writes a new one",
+            problems);
     problems.throwIfAny();
     return new Reading(ruleNames, problems)
         .sheet(text.orElse(""), file.toString(), Optional.of(file));

@@ -61,6 +61,7 @@ final class SheetText {
     options.setMaxAliasesForCollections(MOST_ALIASES);
     options.setAllowDuplicateKeys(false);
     options.setAllowRecursiveKeys(false);
+    options.setTagInspector(tag -> true); // isPlain refuses tags, with a better sentence
     options.setCodePointLimit(Integer.MAX_VALUE); // SheetFile limits the size
     try {
       StreamReader reader = new StreamReader(new StringReader(withoutMark));

@@ -131,7 +131,7 @@ final class WhatIf {
         problems.add(
             position,
             "unknown key `" + prefix + path + "`",
-            Nearest.of(path, pathsBelow(section))
+            nearest(path, pathsBelow(section))
                 .map(near -> "nearest is `" + prefix + near + "`")
                 .orElse("the keys here are " + String.join(", ", last.entries().keySet())));
         return Optional.empty();
@@ -151,6 +151,14 @@ final class WhatIf {
     Reading reading = new Reading(setup.ruleNames(), problems);
     Values values = reading.entry(entry, prefix + path, position.file(), node);
     return problems.isEmpty() ? Optional.of(values) : Optional.empty();
+  }
+
+  /** A path that ends in these words, else one spelt nearly so. */
+  private static Optional<String> nearest(String path, List<String> paths) {
+    return paths.stream()
+        .filter(candidate -> candidate.endsWith("." + path))
+        .findFirst()
+        .or(() -> Nearest.of(path, paths));
   }
 
   private static List<String> pathsBelow(Entry.Section section) {
