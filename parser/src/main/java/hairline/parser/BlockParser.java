@@ -14,21 +14,25 @@ import org.antlr.v4.runtime.Token;
  * serves one thread.
  */
 final class BlockParser {
-  private static final int BLOCKS_BETWEEN_TABLE_CHECKS = 1_024;
+  /** Tables are looked at now and then only; in between they grow by little. */
+  static final int BLOCKS_BETWEEN_TABLE_CHECKS = 1_024;
 
   private final LineChars chars = new LineChars();
   private final PartProgramLexer lexer = new PartProgramLexer(chars);
   private final CommonTokenStream tokens = new CommonTokenStream(lexer);
   private final PartProgramParser parser = new PartProgramParser(tokens);
   private final StopAtFirstError stopAtFirstError = new StopAtFirstError();
-  private GrammarTables tables = GrammarTables.current();
-  private int blocksUntilCheck = BLOCKS_BETWEEN_TABLE_CHECKS;
+  private final SharedTables shared;
+  private int blocksUntilCheck;
 
   BlockParser() {
+    this(SharedTables.ALL);
+  }
+
+  BlockParser(SharedTables shared) {
+    this.shared = shared;
     lexer.removeErrorListeners();
     parser.removeErrorListeners();
-    lexer.setInterpreter(tables.lexerInterpreter(lexer));
-    parser.setInterpreter(tables.parserInterpreter(parser));
   }
 
   /** The block that a line makes, its kind apart: never a leader. */
@@ -36,9 +40,10 @@ final class BlockParser {
     if (line.tooLong) {
       return unread(line, List.of(), SyntaxProblems.lineTooLong());
     }
-    if (--blocksUntilCheck <= 0) {
+    if (blocksUntilCheck == 0) {
       useCurrentTables();
     }
+    blocksUntilCheck--;
     chars.reset(line);
     lexer.setInputStream(chars);
     tokens.setTokenSource(lexer);
@@ -117,11 +122,8 @@ final class BlockParser {
 
   private void useCurrentTables() {
     blocksUntilCheck = BLOCKS_BETWEEN_TABLE_CHECKS;
-    GrammarTables current = GrammarTables.current();
-    if (current != tables) {
-      tables = current;
-      lexer.setInterpreter(tables.lexerInterpreter(lexer));
-      parser.setInterpreter(tables.parserInterpreter(parser));
-    }
+    GrammarTables tables = shared.current();
+    lexer.setInterpreter(tables.lexerInterpreter(lexer));
+    parser.setInterpreter(tables.parserInterpreter(parser));
   }
 }

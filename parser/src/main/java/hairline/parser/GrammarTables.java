@@ -11,30 +11,12 @@ import org.antlr.v4.runtime.atn.PredictionContextCache;
 import org.antlr.v4.runtime.atn.PredictionMode;
 import org.antlr.v4.runtime.dfa.DFA;
 
-/**
- * What ANTLR remembers of earlier decisions, shared by all readers. ANTLR never forgets by itself;
- * this class begins afresh when the tables have grown beyond a bound.
- */
+/** What ANTLR remembers of earlier decisions. Several threads may use the same tables. */
 final class GrammarTables {
-  /** Most states that are kept. The grammar as it stands needs some hundreds. */
-  static final int MOST_STATES = 5_000;
-
-  private static volatile GrammarTables current = new GrammarTables();
-
   private final DFA[] lexerTables = empty(PartProgramLexer._ATN);
   private final DFA[] parserTables = empty(PartProgramParser._ATN);
   private final PredictionContextCache lexerContexts = new PredictionContextCache();
   private final PredictionContextCache parserContexts = new PredictionContextCache();
-
-  /** The tables to use from now on. */
-  static GrammarTables current() {
-    GrammarTables tables = current;
-    if (tables.states() > MOST_STATES) {
-      tables = new GrammarTables();
-      current = tables;
-    }
-    return tables;
-  }
 
   LexerATNSimulator lexerInterpreter(Lexer lexer) {
     return new LexerATNSimulator(lexer, PartProgramLexer._ATN, lexerTables, lexerContexts);

@@ -51,13 +51,13 @@ final class LineReader implements Closeable {
         readLongLine(line);
         return true;
       }
-      scanned = end - start;
+      int length = end - start;
       if (!fill()) {
-        finish(line, end - start, end - start);
+        finish(line, length, length);
         consume(end);
         return true;
       }
-      scanned += start;
+      scanned = start + length;
     }
   }
 

@@ -43,20 +43,17 @@ final class Macros {
     };
   }
 
-  /** {@code #<depth>}, {@code O<pocket>}. */
+  /** {@code #<depth>}, {@code O<pocket>}, or {@code <pocket>} alone. */
   private Optional<Problem> name(int at) {
-    if (at == 0 || !"<".equals(tokens.get(at).getText())) {
-      return Optional.empty();
-    }
-    Token before = tokens.get(at - 1);
-    if (before.getType() != PartProgramLexer.HASH && before.getType() != PartProgramLexer.O) {
+    boolean prefixed = isType(at - 1, PartProgramLexer.HASH) || isType(at - 1, PartProgramLexer.O);
+    if (!"<".equals(tokens.get(at).getText()) || (at > 0 && !prefixed)) {
       return Optional.empty();
     }
     int last = at;
     while (last + 1 < tokens.size() - 1 && !">".equals(tokens.get(last).getText())) {
       last++;
     }
-    return macro(at - 1, last, "a name");
+    return macro(prefixed ? at - 1 : at, last, "a name");
   }
 
   /** Letters where an address was due, or the name of a function or an operator. */

@@ -33,12 +33,12 @@ final class StopAtFirstError {
     try {
       return Optional.of(parser.block());
     } catch (ParseCancellationException e) {
-      return parseAgain(parser, tokens);
+      return parseAgain(parser);
     }
   }
 
-  private Optional<BlockContext> parseAgain(PartProgramParser parser, CommonTokenStream tokens) {
-    tokens.seek(0);
+  /** Begins the block again from its first token. */
+  private Optional<BlockContext> parseAgain(PartProgramParser parser) {
     parser.reset();
     parser.setErrorHandler(firstError);
     parser.getInterpreter().setPredictionMode(PredictionMode.LL);

@@ -115,6 +115,14 @@ class LeaderTest {
   }
 
   @Test
+  void aLineThatIsTooLongIsNoMarkAndNotBlank() {
+    String blanks = " ".repeat(Limits.LINE_BYTES);
+    assertThat(kinds("TITLE\n%" + blanks + "\nX2")).doesNotContain(Kind.LEADER);
+    assertThat(kinds("TITLE\n%\n " + blanks)).contains(Kind.LEADER);
+    assertThat(kinds("TITLE\n%\n" + blanks)).doesNotContain(Kind.LEADER);
+  }
+
+  @Test
   void readersFromAnywhereKnowTheLeader() throws IOException {
     PartProgram program = PartPrograms.of("t", "TITLE\nREV B\n%\nG1\n".getBytes(UTF_8));
     try (BlockSource source = program.blocksFrom(6, 2)) {

@@ -298,6 +298,16 @@ class LineReaderTest {
   }
 
   @Test
+  void blockDeleteOfALongLine() {
+    String blanks = " ".repeat(Limits.LINE_BYTES);
+    assertThat(Read.block("\t /" + blanks).deletable()).isTrue();
+    assertThat(Read.block("//" + blanks).deletable()).isFalse();
+    assertThat(Read.block("/ /" + blanks).deletable()).isTrue();
+    assertThat(Read.block(blanks + "/").deletable()).isFalse();
+    assertThat(Read.block("G/" + blanks).deletable()).isFalse();
+  }
+
+  @Test
   void blanksMakeALongLineNeitherBlankNorATapeMark() {
     String blanks = " ".repeat(Limits.LINE_BYTES);
     assertThat(Read.program("%" + blanks + "\nG1").get(0).kind()).isEqualTo(Block.Kind.BLOCK);
