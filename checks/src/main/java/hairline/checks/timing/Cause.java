@@ -27,7 +27,7 @@ public enum Cause {
   /** Whether the spindle turned in that time is not known. */
   SPINDLE("whether the spindle turned is not known", "", false),
   /** M0 or M60: the operator decides. It counts as longer than any limit. */
-  OPERATOR("the operator decides how long a stop lasts", "", true);
+  OPERATOR("how long the operator stops is not known", "", true);
 
   private final String reason;
   private final String key;

@@ -84,7 +84,6 @@ public final class SpindleWarmth implements EventSink {
 
   private Run run = Run.NONE;
   private boolean inRun;
-  private Optional<Place> turningFrom = Optional.empty();
 
   private Optional<Place> codeInBlock = Optional.empty();
   private Optional<Place> optionalStopAt = Optional.empty();
@@ -351,7 +350,7 @@ public final class SpindleWarmth implements EventSink {
       modes = change.modes();
       spindle = SpindleState.of(change.modes());
       settleWithoutDeletable();
-      turningFrom = Optional.of(change.at());
+      beginRun(change.at());
     } else if (event instanceof Event.Stopped stop) {
       SpindleState spindleBefore = spindle;
       SpindleState withoutBefore = spindleWithoutDeletable;
@@ -360,7 +359,7 @@ public final class SpindleWarmth implements EventSink {
       settle();
       spindle = spindleBefore;
       spindleWithoutDeletable = withoutBefore;
-      turningFrom = Optional.of(stop.at());
+      beginRun(stop.at());
     } else if (event instanceof Event.MachineCode code) {
       if (code.meaning() == Event.MachineCode.Meaning.WARM_UP) {
         endWarmUpCode(code);
@@ -383,6 +382,7 @@ public final class SpindleWarmth implements EventSink {
     boolean slow = rpm.isPresent() && rpm.getAsDouble() < demand.minRpm().orElse(0);
     TimeTaken taken = time.since(stretchStart);
     stretchStart = time.now();
+    continueRun(at);
     turned(taken, rpm, !slow, false, at);
     if (slow) {
       worst.turn();
@@ -449,10 +449,8 @@ public final class SpindleWarmth implements EventSink {
     SpindleState state = SpindleState.of(now);
     if (!state.equals(spindle)) {
       settle();
-      if (state.turns() && !spindle.turns()) {
-        turningFrom = Optional.of(at);
-      }
       spindle = state;
+      beginRun(at);
     }
   }
 
@@ -511,11 +509,6 @@ public final class SpindleWarmth implements EventSink {
 
   private void turned(
       TimeTaken taken, OptionalDouble rpm, boolean fastEnough, boolean measuring, Place at) {
-    if (!inRun) {
-      inRun = true;
-      run = run.next(turningFrom.orElse(at));
-      deletableAt = Optional.empty();
-    }
     run = run.turned(taken, rpm, fastEnough, measuring);
     if (rpm.isEmpty()) {
       doubt("the speed of the spindle is not known", at);
@@ -541,6 +534,20 @@ public final class SpindleWarmth implements EventSink {
       tool.stood(stop);
     }
     inRun &= !best.brokenOff();
+  }
+
+  private void beginRun(Place at) {
+    if (spindle.turns()) {
+      continueRun(at);
+    }
+  }
+
+  private void continueRun(Place at) {
+    if (!inRun) {
+      inRun = true;
+      run = run.next(at);
+      deletableAt = Optional.empty();
+    }
   }
 
   private void noteDeletable(Place at) {

@@ -33,6 +33,16 @@ final class Shop {
           OptionalDouble.of(0),
           true);
 
+  /** A sheet that gives no times. */
+  static final TimeTable NO_TIMES =
+      new TimeTable(
+          Optional.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          true);
+
   private final ProgramTime time = new ProgramTime();
   private final List<Event> events = new ArrayList<>();
   private final SpindleWarmth warmth;
