@@ -1,25 +1,36 @@
 package hairline.checks.cli;
 
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
+import hairline.checks.report.ReportFormat;
+import hairline.checks.setup.Nearest;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Where the program starts. */
 @Command(
     name = "hairline",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    description = "Checks G-code part programs of micro-features before they run.")
-public final class Main implements Runnable {
-  @Spec private CommandSpec spec;
-
+    subcommands = CheckCommand.class,
+    description = "Checks G-code part programs of micro-features before they run.",
+    footer = {
+      "",
+      "A clean preflight replaces no prove-out; the machine builder's manual comes first."
+    })
+public final class Main {
   Main() {}
 
   /**
@@ -28,28 +39,154 @@ public final class Main implements Runnable {
    * @param args the command line
    */
   public static void main(String[] args) {
-    System.exit(
-        run(
-            utf8(new FileOutputStream(FileDescriptor.out)),
-            utf8(new FileOutputStream(FileDescriptor.err)),
-            args));
+    System.exit(run(Streams.ofProcess(), args));
   }
 
   /** Runs one command line and returns its exit status. */
-  static int run(PrintWriter out, PrintWriter err, String... args) {
-    int status =
-        new CommandLine(new Main()).setOut(out).setErr(err).setExpandAtFiles(false).execute(args);
-    out.flush();
-    err.flush();
-    return status;
+  static int run(Streams streams, String... args) {
+    Messages messages = new Messages(streams.err());
+    ExitStatus status;
+    try {
+      status = command(streams, messages, args);
+    } catch (Failed e) {
+      messages.tell(e);
+      status = e.status();
+    } catch (OutOfMemoryError e) {
+      Failed failed = Failed.because(e, Failure.OUT_OF_MEMORY, String.join(" ", args));
+      messages.tell(failed);
+      status = failed.status();
+    } catch (RuntimeException | StackOverflowError | AssertionError e) {
+      Failed failed = CheckRun.ownFault(e, "");
+      messages.tell(failed);
+      status = failed.status();
+    }
+    streams.out().flush();
+    if (streams.out().failure().isPresent()) {
+      Failed failed =
+          Failed.because(
+              streams.out().failure().get(),
+              Failure.OUTPUT_FAILED,
+              "standard output",
+              Reasons.of(streams.out().failure().get()));
+      messages.tell(failed);
+      status = status.and(failed.status());
+    }
+    streams.err().flush();
+    return status.code();
   }
 
-  @Override
-  public void run() {
-    throw new ParameterException(spec.commandLine(), "no command given");
+  private static ExitStatus command(Streams streams, Messages messages, String... args)
+      throws Failed {
+    PrintWriter out =
+        new PrintWriter(new OutputStreamWriter(streams.out(), StandardCharsets.UTF_8));
+    CommandLine line = line();
+    line.setOut(out).setErr(streams.err());
+    ParseResult parsed;
+    try {
+      parsed = line.parseArgs(args);
+    } catch (ParameterException e) {
+      throw wrongUsage(e);
+    }
+    if (CommandLine.executeHelpRequest(parsed) != null) {
+      out.flush();
+      return ExitStatus.CLEAN;
+    }
+    ParseResult last = parsed;
+    while (last.hasSubcommand()) {
+      last = last.subcommand();
+    }
+    if (!(last.commandSpec().userObject() instanceof Action action)) {
+      throw Failed.of(Failure.NO_COMMAND);
+    }
+    messages.verbose(action.verbose());
+    return action.run(streams, messages);
   }
 
-  private static PrintWriter utf8(FileOutputStream stream) {
-    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8));
+  /** The commands with all that they have in common. */
+  static CommandLine line() {
+    CommandLine line = new CommandLine(new Main());
+    line.setExpandAtFiles(false);
+    line.setUsageHelpAutoWidth(false);
+    line.setUsageHelpWidth(100);
+    line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+    choice(line, FailOn.class);
+    choice(line, Colour.class);
+    choice(line, ReportFormat.class);
+    Map<String, String> statuses = new LinkedHashMap<>();
+    Arrays.stream(ExitStatus.values())
+        .sorted((a, b) -> Integer.compare(a.code(), b.code()))
+        .forEach(status -> statuses.put(Integer.toString(status.code()), status.meaning()));
+    List<CommandLine> all = new ArrayList<>(line.getSubcommands().values());
+    all.add(line);
+    for (CommandLine command : all) {
+      command
+          .getCommandSpec()
+          .usageMessage()
+          .exitCodeListHeading("%nExit status (if several apply: 4, 2, 3, 1, 0):%n")
+          .exitCodeList(statuses)
+          .optionListHeading("%nOptions:%n")
+          .commandListHeading("%nCommands:%n");
+      if (command != line) {
+        command.getCommandSpec().mixinStandardHelpOptions(true);
+        command.getCommandSpec().versionProvider(new Version());
+      }
+    }
+    return line;
+  }
+
+  private static <E extends Enum<E>> void choice(CommandLine line, Class<E> type) {
+    List<String> names = Arrays.stream(type.getEnumConstants()).map(Object::toString).toList();
+    ITypeConverter<E> converter =
+        text -> {
+          for (E constant : type.getEnumConstants()) {
+            if (constant.toString().equals(text)) {
+              return constant;
+            }
+          }
+          throw new TypeConversionException(
+              "takes "
+                  + String.join(", ", names)
+                  + ", not `"
+                  + text
+                  + "`"
+                  + Nearest.of(text, names).map(near -> "; nearest is " + near).orElse(""));
+        };
+    line.registerConverter(type, converter);
+  }
+
+  private static Failed wrongUsage(ParameterException e) {
+    String command =
+        e.getCommandLine().getParent() == null ? "" : e.getCommandLine().getCommandName() + " ";
+    return Failed.because(e, Failure.WRONG_OPTION, sentence(e), command);
+  }
+
+  private static String sentence(ParameterException e) {
+    if (e instanceof UnmatchedArgumentException unmatched && !unmatched.getUnmatched().isEmpty()) {
+      String given = unmatched.getUnmatched().get(0);
+      boolean option = given.startsWith("-");
+      int equals = given.indexOf('=');
+      String argument = option && equals > 0 ? given.substring(0, equals) : given;
+      List<String> known = new ArrayList<>();
+      if (option) {
+        e.getCommandLine().getCommandSpec().optionsMap().keySet().forEach(known::add);
+      } else {
+        known.addAll(e.getCommandLine().getSubcommands().keySet());
+      }
+      Optional<String> near = Nearest.of(argument, known);
+      return (option ? "unknown option " : "unknown command ")
+          + "`"
+          + argument
+          + "`"
+          + near.map(n -> "; nearest is " + n).orElse("");
+    }
+    String message = String.valueOf(e.getMessage());
+    if (message.startsWith("Invalid value for option '") && message.contains("': takes ")) {
+      int quote = message.indexOf('\'');
+      return message.substring(quote + 1, message.indexOf('\'', quote + 1))
+          + message.substring(message.indexOf("': ") + 2);
+    }
+    return message.isEmpty()
+        ? "the command line can't be read"
+        : Character.toLowerCase(message.charAt(0)) + message.substring(1);
   }
 }

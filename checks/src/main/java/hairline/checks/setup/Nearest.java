@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** The known word that a misspelt one most likely means. */
-final class Nearest {
+public final class Nearest {
   /** Longer words are cut here: no key is that long, and the work stays bounded. */
   private static final int MOST_CHARACTERS = 60;
 
@@ -16,7 +16,7 @@ final class Nearest {
    * changes and swaps of neighbours count one each), if it is at most two, or a third of the word's
    * length where that is more. Of equals, the first.
    */
-  static Optional<String> of(String word, Collection<String> candidates) {
+  public static Optional<String> of(String word, Collection<String> candidates) {
     String cut = fold(word);
     Optional<String> best = Optional.empty();
     int bestDistance = Math.max(2, cut.length() / 3) + 1;

@@ -1,0 +1,185 @@
+package hairline.checks.cli;
+
+import hairline.checks.report.ReportFormat;
+import hairline.checks.report.ReportOptions;
+import hairline.checks.rules.ProgramCheck;
+import hairline.checks.rules.Rules;
+import hairline.checks.rules.Selection;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code hairline check}. */
+@Command(
+    name = "check",
+    description = {
+      "Checks part programs against what their setup sheets say of machine, tools and job.",
+      "",
+      "Of a folder, all files are checked, those of folders below too, whose names have one of the"
+          + " endings nc, cnc, ncc, tap, gcode, gc, ngc, eia, iso, din; hidden ones are left out."
+          + " The sheet of a program NAME.nc is NAME.setup.yaml beside it, else setup.yaml in its"
+          + " folder or in the nearest above; without one an embedded sheet stands in, which knows"
+          + " very little.",
+      ""
+    })
+final class CheckCommand implements Action {
+  private static final int MOST_JOBS = 256;
+
+  @Parameters(
+      arity = "0..*",
+      paramLabel = "PATH",
+      description = "Part programs, folders of them, or - for standard input.")
+  private List<String> paths = new ArrayList<>();
+
+  @Option(names = "--setup", paramLabel = "FILE", description = "The setup sheet for all of them.")
+  private @Nullable String setup;
+
+  @Option(
+      names = "--set",
+      paramLabel = "KEY=VALUE",
+      description =
+          "What if: a value of the sheet changed, such as tools.3.flutes=2. May be repeated.")
+  private List<String> changes = new ArrayList<>();
+
+  @Option(
+      names = "--only",
+      split = ",",
+      paramLabel = "RULE",
+      description = "Ask only these rules. May be repeated, or names joined by commas.")
+  private List<String> only = new ArrayList<>();
+
+  @Option(
+      names = "--skip",
+      split = ",",
+      paramLabel = "RULE",
+      description = "Leave these rules out.")
+  private List<String> skip = new ArrayList<>();
+
+  @Option(
+      names = "--fail-on",
+      paramLabel = "LEVEL",
+      description = "Exit status 1 from this level on: ${COMPLETION-CANDIDATES} (warning).")
+  private FailOn failOn = FailOn.WARNING;
+
+  @Option(
+      names = "--allow-unread",
+      description = "Macro statements that are not read do not make the exit status 3.")
+  private boolean allowUnread;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      description = "Format of the report on standard output: ${COMPLETION-CANDIDATES} (text).")
+  private ReportFormat format = ReportFormat.TEXT;
+
+  @Option(
+      names = "--report",
+      paramLabel = "FORMAT=FILE",
+      description = "One more report, in a file. May be repeated.")
+  private List<String> reports = new ArrayList<>();
+
+  @Option(
+      names = "--color",
+      paramLabel = "WHEN",
+      description =
+          "Colour in the text report: ${COMPLETION-CANDIDATES} (auto: on a terminal,"
+              + " unless NO_COLOR is set).")
+  private Colour colour = Colour.AUTO;
+
+  @Option(
+      names = {"-q", "--quiet"},
+      description = "In the text report one line a finding; no progress bar.")
+  private boolean quiet;
+
+  @Option(
+      names = {"-v", "--verbose"},
+      description = "Lists in the text report whole; failures with their traces.")
+  private boolean verbose;
+
+  @Option(
+      names = {"-j", "--jobs"},
+      paramLabel = "N",
+      description = "Programs checked at a time (one for each core). The report is the same.")
+  private @Nullable Integer jobs;
+
+  @Override
+  public boolean verbose() {
+    return verbose;
+  }
+
+  @Override
+  public ExitStatus run(Streams streams, Messages messages) throws Failed {
+    if (paths.isEmpty()) {
+      throw Failed.of(Failure.NO_INPUT);
+    }
+    int workers = workers();
+    Selection selection = new Selection(RuleNames.known(only), RuleNames.known(skip));
+    Sheets sheets = sheets();
+    List<Input> inputs = Inputs.of(paths, streams.in());
+    List<Reports.Wanted> wanted = Reports.Wanted.of(reports, readFiles(inputs, sheets));
+    ReportOptions options =
+        new ReportOptions(
+            Version.number(), failOn.level(), colour.on(streams), quiet, verbose, asked(selection));
+    CheckRun run = new CheckRun(ProgramCheck.of(selection), sheets, options, allowUnread, messages);
+    try (Reports open = new Reports(format, streams.out(), wanted, options, messages)) {
+      try (Progress progress = Progress.start(streams, inputs.size(), !quiet)) {
+        run.run(inputs, workers, progress, open::program);
+      }
+      open.end(run.verdict());
+      return run.status().and(open.status());
+    }
+  }
+
+  private static List<String> asked(Selection selection) {
+    return Rules.all().stream()
+        .map(rule -> rule.info().name())
+        .filter(name -> selection.only().isEmpty() || selection.only().contains(name))
+        .filter(name -> !selection.skip().contains(name))
+        .toList();
+  }
+
+  private int workers() throws Failed {
+    if (jobs == null) {
+      return Runtime.getRuntime().availableProcessors();
+    }
+    if (jobs < 1 || jobs > MOST_JOBS) {
+      throw Failed.of(
+          Failure.WRONG_OPTION, "--jobs takes 1 to " + MOST_JOBS + ", not " + jobs, "check ");
+    }
+    return jobs;
+  }
+
+  private Sheets sheets() throws Failed {
+    List<Sheets.WhatIf> whatIf = new ArrayList<>();
+    for (String change : changes) {
+      whatIf.add(Sheets.WhatIf.of(change));
+    }
+    Optional<Path> asked = setup == null ? Optional.empty() : Optional.of(Sheets.path(setup));
+    Sheets sheets = new Sheets(asked, whatIf);
+    if (asked.isPresent()) {
+      // A sheet named for all programs is read before the first, so that a slip is told once.
+      sheets.setupFor(Optional.empty());
+    }
+    return sheets;
+  }
+
+  /** The files that no report may replace. */
+  private List<Path> readFiles(List<Input> inputs, Sheets sheets) {
+    if (reports.isEmpty()) {
+      return List.of();
+    }
+    List<Path> files = new ArrayList<>(Inputs.files(inputs));
+    for (Path program : Inputs.files(inputs)) {
+      sheets.fileFor(Optional.of(program)).ifPresent(files::add);
+    }
+    if (setup != null) {
+      files.add(Path.of(setup));
+    }
+    return files;
+  }
+}

@@ -1,0 +1,115 @@
+package hairline.checks.cli;
+
+import java.util.Locale;
+
+/**
+ * All that can go wrong beside what rules find: the one catalogue behind every message of failure.
+ * A sentence says what and where; a cure says what to do. {@code %s} are what the sentence is
+ * about.
+ */
+enum Failure {
+  NO_COMMAND(ExitStatus.USAGE, "no command given", "hairline --help lists the commands"),
+  WRONG_OPTION(ExitStatus.USAGE, "%s", "hairline %2$s--help lists what there is"),
+  NO_INPUT(
+      ExitStatus.USAGE,
+      "no program given",
+      "name part programs, folders of them, or - for standard input"),
+  RULE_UNKNOWN(ExitStatus.USAGE, "there is no rule `%s`", "%2$shairline rules lists all there are"),
+  VALUE_WITHOUT_KEY(
+      ExitStatus.USAGE,
+      "--set `%s` is no key=value",
+      "such as --set limits.step_margin=3; the key is dotted as in the setup sheet"),
+  SHEET_WRONG(
+      ExitStatus.USAGE,
+      "the setup sheet can't be used: %s",
+      "a wrong sheet would make every figure wrong, so nothing was checked with it"),
+  REPORT_WITHOUT_FILE(
+      ExitStatus.USAGE, "--report `%s` is no FORMAT=FILE", "such as --report sarif=hairline.sarif"),
+  REPORT_FORMAT_UNKNOWN(ExitStatus.USAGE, "there is no report format `%s`", "the formats are %2$s"),
+  OUTPUT_FOLDER_MISSING(
+      ExitStatus.USAGE,
+      "cannot write `%s`: its folder does not exist",
+      "make the folder first, or name another file"),
+  OUTPUT_IS_FOLDER(ExitStatus.USAGE, "cannot write `%s`: it is a folder", "name a file in it"),
+  OUTPUT_IS_INPUT(
+      ExitStatus.USAGE,
+      "refused to write `%s` over an input of this run",
+      "name another file for the output"),
+  OUTPUT_TWICE(
+      ExitStatus.USAGE,
+      "two reports would be written to `%s`",
+      "give each report a file of its own"),
+  OUTPUT_EXISTS(
+      ExitStatus.USAGE,
+      "`%s` is there already and was left as it is",
+      "name another file, or add --force to write over it"),
+  OUTPUT_FAILED(
+      ExitStatus.INCOMPLETE,
+      "cannot write %s: %s",
+      "the disk may be full or read-only; what was there before is left as it was"),
+  INPUT_MISSING(
+      ExitStatus.INCOMPLETE,
+      "`%s` does not exist",
+      "check the name; it is looked for from the folder the command runs in"),
+  INPUT_UNREADABLE(
+      ExitStatus.INCOMPLETE,
+      "cannot read `%s`: %s",
+      "permission to read it is due, or the disk or share may be at fault"),
+  INPUT_NO_FILE(
+      ExitStatus.INCOMPLETE,
+      "`%s` is neither a file nor a folder",
+      "let its text come by standard input, which - stands for"),
+  INPUT_EMPTY(
+      ExitStatus.INCOMPLETE,
+      "`%s` is empty",
+      "an empty program checks nothing; was it posted to the end?"),
+  INPUT_BINARY(
+      ExitStatus.INCOMPLETE,
+      "`%s` is no text: byte %s of it is %s",
+      "a part program is text as ISO 6983 has it; is it the right file?"),
+  INPUT_NOT_NAMEABLE(
+      ExitStatus.INCOMPLETE,
+      "Java cannot name the file `%s` under this locale",
+      "set the locale to UTF-8, such as LC_ALL=C.UTF-8, or rename the file"),
+  FOLDER_WITHOUT_PROGRAMS(
+      ExitStatus.INCOMPLETE,
+      "there is no part program in the folder `%s`",
+      "programs are known by their ending (%2$s); name a file with another ending by itself"),
+  OUT_OF_MEMORY(
+      ExitStatus.FAULT,
+      "the memory did not suffice for `%s`",
+      "HAIRLINE_JAVA_OPTS=-Xmx4g gives more; hairline should get along without, "
+          + "so please report it with the program's size and the version"),
+  OWN_FAULT(
+      ExitStatus.FAULT,
+      "a fault of hairline's own%s: %s",
+      "please report it with the program, the setup sheet, the version (hairline --version) "
+          + "and what --verbose adds");
+
+  private final ExitStatus status;
+  private final String sentence;
+  private final String cure;
+
+  Failure(ExitStatus status, String sentence, String cure) {
+    this.status = status;
+    this.sentence = sentence;
+    this.cure = cure;
+  }
+
+  /** Its name for programs: lower case with hyphens. */
+  String code() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  ExitStatus status() {
+    return status;
+  }
+
+  String sentence(Object... about) {
+    return String.format(Locale.ROOT, sentence, about);
+  }
+
+  String cure(Object... about) {
+    return String.format(Locale.ROOT, cure, about);
+  }
+}

@@ -1,0 +1,19 @@
+package hairline.checks.cli;
+
+import hairline.parser.PartProgram;
+import java.nio.file.Path;
+
+/** One thing to check. */
+sealed interface Input {
+  /** How reports call it. */
+  String name();
+
+  /** A program in a file. */
+  record InFile(String name, Path path) implements Input {}
+
+  /** A program from standard input, spooled. */
+  record Spooled(String name, PartProgram program) implements Input {}
+
+  /** What was named and can't be checked. */
+  record Unusable(String name, Failed failed) implements Input {}
+}

@@ -1,0 +1,162 @@
+package hairline.checks.cli;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * A file that is there whole or not at all: written beside under another name, then moved. What is
+ * no regular file, such as a device, is written to as it is.
+ */
+final class OutputFile implements AutoCloseable {
+  private static final int NAMES_TRIED = 10_000;
+
+  private final Path target;
+  private final Path written;
+  private final OutputStream out;
+
+  private OutputFile(Path target, Path written, OutputStream out) {
+    this.target = target;
+    this.written = written;
+    this.out = out;
+  }
+
+  /**
+   * Whether a file may be written there.
+   *
+   * @param inputs files that must stay as they are
+   * @throws Failed if not
+   */
+  static Path checked(String name, List<Path> inputs) throws Failed {
+    Path file;
+    try {
+      file = Path.of(name);
+    } catch (InvalidPathException e) {
+      throw Failed.because(e, Failure.INPUT_NOT_NAMEABLE, name);
+    }
+    Path folder = file.toAbsolutePath().normalize().getParent();
+    if (folder == null || !Files.isDirectory(folder)) {
+      throw Failed.of(Failure.OUTPUT_FOLDER_MISSING, name);
+    }
+    if (Files.isDirectory(file)) {
+      throw Failed.of(Failure.OUTPUT_IS_FOLDER, name);
+    }
+    for (Path input : inputs) {
+      if (same(file, input)) {
+        throw Failed.of(Failure.OUTPUT_IS_INPUT, name);
+      }
+    }
+    return file;
+  }
+
+  /** Whether both lead to one file, there or not yet. */
+  static boolean same(Path a, Path b) {
+    try {
+      return (Files.exists(a) && Files.exists(b))
+          ? Files.isSameFile(a, b)
+          : a.toAbsolutePath().normalize().equals(b.toAbsolutePath().normalize());
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  /**
+   * Begins to write.
+   *
+   * @throws Failed if that is not possible
+   */
+  static OutputFile open(Path file) throws Failed {
+    try {
+      if (Files.exists(file) && !Files.isRegularFile(file)) {
+        OutputStream device = Files.newOutputStream(file, StandardOpenOption.WRITE);
+        return new OutputFile(file, file, new BufferedOutputStream(device));
+      }
+      // A link keeps being one: what it leads to is replaced.
+      Path target = Files.exists(file) ? file.toRealPath() : file;
+      return beside(target);
+    } catch (IOException e) {
+      throw failed(file, e);
+    }
+  }
+
+  private static OutputFile beside(Path target) throws IOException {
+    for (int i = 0; i < NAMES_TRIED; i++) {
+      Path written =
+          target.resolveSibling(String.format(Locale.ROOT, ".%s.%d.part", target.getFileName(), i));
+      try {
+        FileChannel channel =
+            FileChannel.open(written, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        written.toFile().deleteOnExit();
+        return new OutputFile(
+            target, written, new BufferedOutputStream(Channels.newOutputStream(channel)));
+      } catch (java.nio.file.FileAlreadyExistsException e) {
+        // Another run writes there, or one was killed: take the next name.
+      }
+    }
+    throw new IOException("too many unfinished files beside it");
+  }
+
+  private static Failed failed(Path file, IOException e) {
+    return Failed.because(e, Failure.OUTPUT_FAILED, "`" + Inputs.name(file) + "`", Reasons.of(e));
+  }
+
+  OutputStream stream() {
+    return out;
+  }
+
+  /** The failure for something that could not be written here. */
+  Failed failed(IOException e) {
+    return failed(target, e);
+  }
+
+  /**
+   * Puts what was written in its place.
+   *
+   * @throws Failed if that is not possible
+   */
+  void commit() throws Failed {
+    try {
+      out.close();
+      if (!written.equals(target)) {
+        move();
+      }
+    } catch (IOException e) {
+      throw failed(target, e);
+    }
+  }
+
+  private void move() throws IOException {
+    try {
+      Files.move(written, target, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(written, target, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  /** Ends; what was not committed is taken away. */
+  @Override
+  public void close() {
+    try {
+      out.close();
+    } catch (IOException e) {
+      // Whoever wrote here was told already.
+    }
+    if (!written.equals(target)) {
+      try {
+        Files.deleteIfExists(written);
+      } catch (IOException e) {
+        // It stays under a name that says so.
+      }
+    }
+  }
+}

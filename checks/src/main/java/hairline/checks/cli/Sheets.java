@@ -1,0 +1,85 @@
+package hairline.checks.cli;
+
+import hairline.checks.rules.Rules;
+import hairline.checks.setup.Setup;
+import hairline.checks.setup.SheetException;
+import hairline.checks.setup.SheetFinder;
+import hairline.checks.setup.SheetReader;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** The setup sheets of a run; programs that share a sheet share what was read of it. */
+final class Sheets {
+  private record Read(Optional<Setup> setup, Optional<Failed> failed) {}
+
+  private final SheetReader reader =
+      new SheetReader(Rules.all().stream().map(rule -> rule.info().name()).toList());
+  private final Map<String, Read> known = new ConcurrentHashMap<>();
+  private final Optional<Path> asked;
+  private final List<WhatIf> changes;
+
+  /** A value changed on the command line. */
+  record WhatIf(String key, String value) {
+    static WhatIf of(String text) throws Failed {
+      int equals = text.indexOf('=');
+      if (equals < 1 || equals == text.length() - 1) {
+        throw Failed.of(Failure.VALUE_WITHOUT_KEY, text);
+      }
+      return new WhatIf(text.substring(0, equals).strip(), text.substring(equals + 1).strip());
+    }
+  }
+
+  /**
+   * @param asked the sheet that the user names for all programs
+   * @param changes what {@code --set} changes of each sheet
+   */
+  Sheets(Optional<Path> asked, List<WhatIf> changes) {
+    this.asked = asked;
+    this.changes = changes;
+  }
+
+  static Path path(String sheet) throws Failed {
+    try {
+      return Path.of(sheet);
+    } catch (InvalidPathException e) {
+      throw Failed.because(e, Failure.INPUT_NOT_NAMEABLE, sheet);
+    }
+  }
+
+  /** The sheet that holds for a program. */
+  Optional<Path> fileFor(Optional<Path> program) {
+    return asked.or(() -> program.flatMap(SheetFinder::find));
+  }
+
+  /**
+   * What the sheet for a program says; the embedded sheet where there is none.
+   *
+   * @throws Failed if it can't be used
+   */
+  Setup setupFor(Optional<Path> program) throws Failed {
+    Optional<Path> file = fileFor(program);
+    Read read = known.computeIfAbsent(file.map(Path::toString).orElse(""), name -> read(file));
+    if (read.failed().isPresent()) {
+      throw read.failed().get();
+    }
+    return read.setup().orElseThrow();
+  }
+
+  private Read read(Optional<Path> file) {
+    try {
+      Setup setup = file.isPresent() ? reader.read(file.get()) : reader.embedded();
+      for (WhatIf change : changes) {
+        setup = setup.withOverride(change.key(), change.value());
+      }
+      return new Read(Optional.of(setup), Optional.empty());
+    } catch (SheetException e) {
+      return new Read(
+          Optional.empty(),
+          Optional.of(Failed.because(e, Failure.SHEET_WRONG, String.valueOf(e.getMessage()))));
+    }
+  }
+}

@@ -1,0 +1,85 @@
+package hairline.checks.cli;
+
+import java.io.BufferedOutputStream;
+import java.io.Console;
+import java.io.FileDescriptor;
+import java.io.FileInputStream;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+
+/**
+ * What a command reads and writes.
+ *
+ * @param in standard input
+ * @param out standard output: reports and what was asked for
+ * @param err standard error: all else, UTF-8
+ * @param outIsTerminal whether somebody looks at standard output
+ * @param errIsTerminal whether somebody looks at standard error
+ * @param environment the environment variables
+ */
+record Streams(
+    InputStream in,
+    WatchedOutput out,
+    PrintWriter err,
+    boolean outIsTerminal,
+    boolean errIsTerminal,
+    Map<String, String> environment) {
+
+  /** Those of the process. */
+  static Streams ofProcess() {
+    return new Streams(
+        new FileInputStream(FileDescriptor.in),
+        new WatchedOutput(
+            new BufferedOutputStream(new FileOutputStream(FileDescriptor.out), 1 << 16),
+            isPipe(target(1))),
+        utf8(new FileOutputStream(FileDescriptor.err)),
+        isTerminal(1),
+        isTerminal(2),
+        System.getenv());
+  }
+
+  static PrintWriter utf8(OutputStream stream) {
+    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
+  }
+
+  /** Whether colour is welcome where nobody decided: NO_COLOR counts when present and not empty. */
+  boolean wantsColour() {
+    return outIsTerminal
+        && environment.getOrDefault("NO_COLOR", "").isEmpty()
+        && !environment.getOrDefault("TERM", "").equals("dumb");
+  }
+
+  // Only a plain java.io.Console says that a terminal is there; newer Javas have others too.
+  @SuppressWarnings("SystemConsoleNull")
+  private static boolean isTerminal(int descriptor) {
+    String target = target(descriptor);
+    if (!target.isEmpty()) {
+      return target.startsWith("/dev/pts/")
+          || target.startsWith("/dev/tty")
+          || target.equals("/dev/console");
+    }
+    Console console = System.console();
+    return console != null && console.getClass().getName().equals("java.io.Console");
+  }
+
+  private static boolean isPipe(String target) {
+    return target.startsWith("pipe:") || target.startsWith("socket:");
+  }
+
+  /** What a descriptor leads to, where the system tells. */
+  private static String target(int descriptor) {
+    try {
+      return Files.readSymbolicLink(Path.of("/proc/self/fd/" + descriptor)).toString();
+    } catch (IOException | UnsupportedOperationException | SecurityException e) {
+      return "";
+    }
+  }
+}

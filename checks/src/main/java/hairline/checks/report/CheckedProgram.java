@@ -1,0 +1,25 @@
+package hairline.checks.report;
+
+import hairline.checks.finding.ProgramResult;
+import java.util.Optional;
+
+/**
+ * One program of a run: what the check says of it, or why there was none.
+ *
+ * @param name the program as the user named it
+ * @param result what the check says; empty where there was none
+ * @param trouble why there was none; empty where there was one
+ */
+public record CheckedProgram(
+    String name, Optional<ProgramResult> result, Optional<Trouble> trouble) {
+
+  /** A program that was checked. */
+  public static CheckedProgram of(ProgramResult result) {
+    return new CheckedProgram(result.program(), Optional.of(result), Optional.empty());
+  }
+
+  /** A program that could not be checked. */
+  public static CheckedProgram failed(String name, Trouble trouble) {
+    return new CheckedProgram(name, Optional.empty(), Optional.of(trouble));
+  }
+}

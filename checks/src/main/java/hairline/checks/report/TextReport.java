@@ -1,0 +1,337 @@
+package hairline.checks.report;
+
+import hairline.checks.finding.Assumption;
+import hairline.checks.finding.Finding;
+import hairline.checks.finding.Level;
+import hairline.checks.finding.NotChecked;
+import hairline.checks.finding.Occurrence;
+import hairline.checks.finding.ProgramResult;
+import hairline.checks.finding.ProgramResult.SourceLine;
+import hairline.checks.motion.Place;
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * The report for people. Labels and line numbers stand in a gutter on the left, what they speak of
+ * in one column beside it. All text from outside passes {@link Visible} here.
+ */
+final class TextReport implements ReportWriter {
+  private static final int GUTTER = 9;
+  private static final int COLUMN = GUTTER + 2;
+  private static final int WIDTH = 100;
+  private static final int MOST_ITEMS = 12;
+  private static final String MISSING = " is not on the sheet";
+
+  private final Writer out;
+  private final ReportOptions options;
+  private boolean anything;
+
+  TextReport(OutputStream out, ReportOptions options) {
+    this.out = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+    this.options = options;
+  }
+
+  @Override
+  public void begin() {}
+
+  @Override
+  public void program(CheckedProgram program) throws IOException {
+    if (options.quiet()) {
+      quietly(program);
+      return;
+    }
+    separate();
+    line(paint(Paint.STRONG, Visible.of(program.name())));
+    if (program.trouble().isPresent()) {
+      Trouble trouble = program.trouble().get();
+      labelled("unread", Paint.ERROR, trouble.sentence());
+      labelled("cure", Paint.QUIET, trouble.cure());
+      return;
+    }
+    ProgramResult result = program.result().orElseThrow();
+    sheet(result);
+    for (Finding finding : result.findings()) {
+      line("");
+      finding(result, finding);
+    }
+    accepted(result);
+    notChecked(result);
+    assumptions(result);
+  }
+
+  private void quietly(CheckedProgram program) throws IOException {
+    anything = true;
+    if (program.trouble().isPresent()) {
+      line(Visible.of(program.name()) + ": not read: " + program.trouble().get().sentence());
+      return;
+    }
+    ProgramResult result = program.result().orElseThrow();
+    for (Finding finding : result.findings()) {
+      line(
+          where(result, finding.at())
+              + ": "
+              + paint(Paint.of(finding.level()), finding.level().word())
+              + ": "
+              + Visible.of(finding.first().message())
+              + (finding.count() > 1 ? " (" + finding.count() + " times)" : "")
+              + " ["
+              + finding.rule()
+              + "]");
+    }
+  }
+
+  private void sheet(ProgramResult result) throws IOException {
+    if (result.embeddedSheet()) {
+      labelled(
+          "sheet",
+          Paint.WARNING,
+          "none found: nothing is known of machine, tools and job. "
+              + "The embedded default sheet stands in for it");
+    } else {
+      labelled("sheet", Paint.QUIET, result.sheet());
+    }
+    if (result.stepBudgetReached()) {
+      labelled("unread", Paint.ERROR, "the budget of steps was used up; the rest is not checked");
+    }
+    if (result.macroUnread()) {
+      labelled(
+          "unread", Paint.ERROR, "macro statements that are not read; what they do is not checked");
+    }
+  }
+
+  private void finding(ProgramResult result, Finding finding) throws IOException {
+    Occurrence first = finding.first();
+    Paint paint = Paint.of(finding.level());
+    label(sign(finding.level()) + " " + finding.level().word(), paint);
+    line(where(result, finding.at()) + "  " + paint(Paint.STRONG, finding.rule()));
+    source(result, finding.at(), paint);
+    for (String part : Wrap.at(WIDTH - COLUMN, Visible.of(first.message()))) {
+      label("", paint);
+      line(part);
+    }
+    if (finding.count() > 1) {
+      labelled("times", Paint.QUIET, times(result, finding));
+      if (!finding.worst().at().equals(finding.at())) {
+        source(result, finding.worst().at(), paint);
+      }
+    }
+    list("why", first.facts());
+    if (first.cure().isPresent()) {
+      labelled("cure", Paint.QUIET, first.cure().get());
+    }
+    String blockDelete = Words.blockDelete(finding);
+    if (!blockDelete.isEmpty()) {
+      labelled("holds", Paint.QUIET, blockDelete);
+    }
+  }
+
+  private void source(ProgramResult result, Place at, Paint paint) throws IOException {
+    Optional<String> text =
+        Optional.ofNullable(result.excerpts().get(new SourceLine(at.file(), at.line())));
+    if (text.isEmpty() || text.get().isBlank()) {
+      return;
+    }
+    Excerpt excerpt = Excerpt.of(text.get(), at.span(), WIDTH - COLUMN);
+    label(Integer.toString(at.line()), Paint.QUIET);
+    line(excerpt.text());
+    label("", paint);
+    line(paint(paint, excerpt.marks()));
+  }
+
+  private static String times(ProgramResult result, Finding finding) {
+    StringBuilder text = new StringBuilder();
+    text.append(finding.count());
+    if (finding.last().equals(finding.at())) {
+      text.append(", all there");
+    } else {
+      text.append(", up to ").append(Words.line(result, finding.last()));
+    }
+    Occurrence worst = finding.worst();
+    if (!worst.at().equals(finding.at())) {
+      text.append("; worst at ")
+          .append(Words.line(result, worst.at()))
+          .append(": ")
+          .append(worst.message());
+    }
+    return text.toString();
+  }
+
+  private void accepted(ProgramResult result) throws IOException {
+    List<String> items = new ArrayList<>();
+    for (Finding finding : result.accepted()) {
+      items.add(
+          Words.line(result, finding.at())
+              + ", "
+              + finding.rule()
+              + (finding.count() > 1 ? ", " + finding.count() + " times" : "")
+              + ": "
+              + finding.acceptedBecause().orElse(""));
+    }
+    section("accepted in the program", items);
+  }
+
+  private record Gap(TreeSet<String> rules, Optional<Place> first, long count) {
+    Gap and(NotChecked more) {
+      rules.add(more.rule());
+      return new Gap(
+          rules, first.isPresent() ? first : more.first(), Math.max(count, more.count()));
+    }
+  }
+
+  private void notChecked(ProgramResult result) throws IOException {
+    Map<String, Gap> byReason = new TreeMap<>();
+    TreeSet<String> wantSheet = new TreeSet<>();
+    for (NotChecked missing : result.notChecked()) {
+      if (result.embeddedSheet() && missing.reason().contains(MISSING)) {
+        wantSheet.add(missing.rule());
+      } else {
+        Gap gap =
+            byReason.getOrDefault(missing.reason(), new Gap(new TreeSet<>(), Optional.empty(), 0));
+        byReason.put(missing.reason(), gap.and(missing));
+      }
+    }
+    List<String> items = new ArrayList<>();
+    if (!wantSheet.isEmpty()) {
+      items.add(
+          "for want of a setup sheet (hairline init begins one): " + String.join(", ", wantSheet));
+    }
+    byReason.forEach((reason, gap) -> items.add(gap(result, reason, gap)));
+    section("not checked", items);
+  }
+
+  private static String gap(ProgramResult result, String reason, Gap gap) {
+    StringBuilder text = new StringBuilder(reason);
+    gap.rules().remove("");
+    if (!gap.rules().isEmpty()) {
+      text.append(": ").append(String.join(", ", gap.rules()));
+    }
+    if (gap.first().isPresent()) {
+      text.append("; ").append(Words.line(result, gap.first().get()));
+      if (gap.count() > 1) {
+        text.append(" and ").append(gap.count() - 1).append(" more");
+      }
+    }
+    return text.toString();
+  }
+
+  private void assumptions(ProgramResult result) throws IOException {
+    List<String> items = new ArrayList<>();
+    for (Assumption assumption : result.assumptions()) {
+      items.add(
+          assumption.what()
+              + " = "
+              + assumption.value()
+              + (assumption.because().isEmpty() ? "" : " (" + assumption.because() + ")"));
+    }
+    items.sort(null);
+    section("assumed", items);
+  }
+
+  @Override
+  public void end(Verdict verdict) throws IOException {
+    separate();
+    StringBuilder text = new StringBuilder(Words.found(verdict));
+    text.append(" in ").append(Words.count(verdict.programs(), "program"));
+    if (verdict.accepted() > 0) {
+      text.append(", ").append(verdict.accepted()).append(" accepted");
+    }
+    if (verdict.undecided() > 0) {
+      text.append("; ")
+          .append(Words.count(verdict.undecided(), "rule"))
+          .append(" could not decide everywhere");
+    }
+    if (verdict.incomplete() > 0) {
+      text.append("; ")
+          .append(Words.count(verdict.incomplete(), "program"))
+          .append(" not analysed to the end");
+    }
+    if (verdict.troubled() > 0) {
+      text.append("; ").append(Words.count(verdict.troubled(), "input")).append(" not checked");
+    }
+    Paint paint =
+        verdict.errors() > 0 || verdict.troubled() + verdict.incomplete() > 0
+            ? Paint.ERROR
+            : verdict.warnings() > 0 ? Paint.WARNING : Paint.STRONG;
+    labelled("verdict", paint, text.toString());
+    labelled("caution", Paint.QUIET, Words.CAUTION);
+    out.flush();
+  }
+
+  /** A heading in the column, then one item a line, at most {@link #MOST_ITEMS}. */
+  private void section(String heading, List<String> items) throws IOException {
+    if (items.isEmpty()) {
+      return;
+    }
+    line("");
+    label("", Paint.QUIET);
+    line(paint(Paint.QUIET, heading));
+    int shown = options.verbose() ? items.size() : Math.min(items.size(), MOST_ITEMS);
+    for (String item : items.subList(0, shown)) {
+      labelled("·", Paint.QUIET, item);
+    }
+    if (shown < items.size()) {
+      labelled("…", Paint.QUIET, (items.size() - shown) + " more; --verbose lists them all");
+    }
+  }
+
+  private void list(String label, List<String> items) throws IOException {
+    String next = label;
+    for (String item : items) {
+      labelled(next, Paint.QUIET, item);
+      next = "";
+    }
+  }
+
+  private void labelled(String label, Paint paint, String text) throws IOException {
+    String next = label;
+    for (String part : Wrap.at(WIDTH - COLUMN, Visible.of(text))) {
+      label(next, paint);
+      line(part);
+      next = "";
+    }
+  }
+
+  private void label(String text, Paint paint) throws IOException {
+    out.write(" ".repeat(Math.max(0, GUTTER - DisplayWidth.of(text))));
+    out.write(text.isEmpty() ? "" : paint(paint, text));
+    out.write("  ");
+  }
+
+  private void line(String text) throws IOException {
+    out.write(text);
+    out.write('\n');
+  }
+
+  private void separate() throws IOException {
+    if (anything) {
+      line("");
+    }
+    anything = true;
+  }
+
+  private static String where(ProgramResult result, Place at) {
+    return Visible.of(Words.file(result, at)) + ":" + at.line() + ":" + at.span().column();
+  }
+
+  private static String sign(Level level) {
+    return switch (level) {
+      case ERROR -> "■";
+      case WARNING -> "▲";
+      case NOTE -> "○";
+    };
+  }
+
+  private String paint(Paint paint, String text) {
+    return options.colour() && !text.isBlank() ? paint.on(text) : text;
+  }
+}

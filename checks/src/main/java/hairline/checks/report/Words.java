@@ -1,0 +1,57 @@
+package hairline.checks.report;
+
+import hairline.checks.finding.Finding;
+import hairline.checks.finding.ProgramResult;
+import hairline.checks.motion.Place;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Phrases that several formats share. */
+final class Words {
+  /** What a report must never let be forgotten. */
+  static final String CAUTION =
+      "a clean preflight replaces no prove-out; the machine builder's manual comes first";
+
+  private Words() {}
+
+  /** "1 error", "2 errors". */
+  static String count(long count, String what) {
+    return count + " " + what + (count == 1 ? "" : "s");
+  }
+
+  /** The findings of a run by level, e.g. "1 error, 2 warnings"; or "nothing found". */
+  static String found(Verdict verdict) {
+    List<String> parts = new ArrayList<>();
+    if (verdict.errors() > 0) {
+      parts.add(count(verdict.errors(), "error"));
+    }
+    if (verdict.warnings() > 0) {
+      parts.add(count(verdict.warnings(), "warning"));
+    }
+    if (verdict.notes() > 0) {
+      parts.add(count(verdict.notes(), "note"));
+    }
+    return parts.isEmpty() ? "nothing found" : String.join(", ", parts);
+  }
+
+  /** With which setting of the block delete switch a finding holds; empty for both. */
+  static String blockDelete(Finding finding) {
+    return switch (finding.blockDelete()) {
+      case BOTH -> "";
+      case ONLY_ON -> "only with block delete on";
+      case ONLY_OFF -> "only with block delete off";
+    };
+  }
+
+  /** "line 12", with the file where it is another than the program's own. */
+  static String line(ProgramResult result, Place place) {
+    return place.file() == 0
+        ? "line " + place.line()
+        : "line " + place.line() + " of " + file(result, place);
+  }
+
+  /** The name of the file that a place is in. */
+  static String file(ProgramResult result, Place place) {
+    return result.files().get(place.file());
+  }
+}

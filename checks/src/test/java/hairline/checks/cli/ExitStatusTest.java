@@ -1,0 +1,202 @@
+package hairline.checks.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** With which status a run ends, and what it says then. */
+class ExitStatusTest {
+  private static final String ONLY = "--only=digits-below-resolution";
+
+  @TempDir private Path folder;
+
+  private Path clean;
+  private Path faulty;
+
+  @BeforeEach
+  void writePrograms() throws IOException {
+    Files.writeString(folder.resolve("setup.yaml"), "machine: {resolution: 0.1 um}\n");
+    clean = program("clean.nc", "G21 G90\nG54\nG0 X1.0001\nM30\n");
+    faulty = program("faulty.nc", "G21 G90\nG54\nG0 X1.00005\nM30\n");
+  }
+
+  private Path program(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text);
+  }
+
+  private static Ran check(Object... args) {
+    String[] all = new String[args.length + 2];
+    all[0] = "check";
+    all[1] = ONLY;
+    for (int i = 0; i < args.length; i++) {
+      all[i + 2] = args[i].toString();
+    }
+    return Ran.of(all);
+  }
+
+  private static void refused(Ran ran, int status, String... parts) {
+    assertThat(ran.status()).as(ran.err()).isEqualTo(status);
+    assertThat(ran.err()).startsWith("hairline: ").contains(parts).doesNotContain("\tat ");
+    assertThat(ran.err().lines().count()).as("a sentence and its cure").isGreaterThanOrEqualTo(2);
+  }
+
+  @Test
+  void isZeroWhereNothingIsFound() {
+    Ran ran = check(clean);
+    assertThat(ran.status()).isZero();
+    assertThat(ran.out()).contains("nothing found in 1 program").contains("no prove-out");
+    assertThat(ran.err()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"error,0", "warning,1", "note,1", "never,0"})
+  void isOneFromTheLevelAskedForOn(String level, int status) {
+    assertThat(check(faulty, "--fail-on", level).status()).isEqualTo(status);
+  }
+
+  @Test
+  void isThreeWhereAnInputIsMissingAndTheOthersAreStillChecked() {
+    Ran ran = check(folder.resolve("gone.nc"), faulty);
+    refused(ran, 3, "gone.nc` does not exist");
+    assertThat(ran.out()).contains("digits-below-resolution").contains("1 input not checked");
+  }
+
+  @Test
+  void isTwoWhereASheetIsWrongAndTheOthersAreStillChecked() throws IOException {
+    Files.createDirectory(folder.resolve("other"));
+    Path other = program("other/other.nc", "M30\n");
+    Files.writeString(folder.resolve("other/setup.yaml"), "machine: {resolutoin: 1 um}\n");
+    Ran ran = check(other, faulty, folder.resolve("gone.nc"));
+    refused(ran, 2, "setup.yaml:1:11", "resolutoin", "nearest", "resolution");
+    assertThat(ran.out()).contains("digits-below-resolution");
+  }
+
+  @Test
+  void isThreeForAMacroUnlessThatIsAllowed() throws IOException {
+    Path macro = program("macro.nc", "G21 G90\nG54\nWHILE [#1 LT 3] DO1\nM30\n");
+    assertThat(check(macro).status()).isEqualTo(3);
+    assertThat(check(macro).out()).contains("macro statements that are not read");
+    assertThat(check(macro, "--allow-unread").status()).isZero();
+  }
+
+  @Test
+  void refusesAnEmptyFileABinaryOneAndAFolderWithoutPrograms() throws IOException {
+    refused(check(program("empty.nc", "")), 3, "empty.nc` is empty");
+    Path binary = folder.resolve("picture.nc");
+    Files.write(binary, new byte[] {'P', 'K', 3, 4, 0, 0, 0, 0, 'x', 0, 0});
+    refused(check(binary), 3, "is no text: byte 3 of it is 03");
+    Path none = Files.createDirectory(folder.resolve("none"));
+    Files.writeString(none.resolve("readme.txt"), "G1");
+    refused(check(none), 3, "no part program in the folder", "nc, cnc");
+  }
+
+  @Test
+  void readsFoldersAndStandardInput() {
+    Ran both = check(folder);
+    assertThat(both.out()).contains("clean.nc").contains("in 2 programs");
+    Ran input = Ran.withInput("G21 G90\nG54\nG0 X1.00005\nM30\n", "check", ONLY, "-");
+    assertThat(input.status()).isEqualTo(1);
+    assertThat(input.out()).contains("standard input:3:4");
+    refused(Ran.withInput("", "check", "-"), 3, "`standard input` is empty");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "check | no program given",
+        "chek | nearest is check",
+        "check x.nc --formt=text | nearest is --format",
+        "check x.nc --fail-on=eror | nearest is error",
+        "check x.nc --color=auot | nearest is auto",
+        "check x.nc --only=digits-below-resolutoin | nearest is `digits-below-resolution`",
+        "check x.nc --skip=nonsense | no rule `nonsense`",
+        "check x.nc --set=machine.resolution | is no key=value",
+        "check x.nc --jobs=0 | 1 to 256",
+        "check x.nc --jobs=many | not an int",
+        "check x.nc --report=text | is no FORMAT=FILE",
+        "check x.nc --report=txt=out | nearest is text",
+        "check x.nc --report=text=no/such/folder/out | its folder does not exist",
+        "check x.nc --report=text=src | it is a folder",
+        "check x.nc --report=text=a --report=text=./a | two reports would be written",
+        "check x.nc --report=text=x.nc | over an input",
+        "check x.nc --setup=nowhere.yaml | nowhere.yaml",
+        "check @x | does not exist",
+      })
+  void saysWhatIsWrongWithACommandLine(String line, String part) {
+    refused(Ran.of(line.split(" ")), line.contains("@") ? 3 : 2, part);
+  }
+
+  @Test
+  void aValueSetFromOutsideCounts() {
+    assertThat(check(faulty, "--set", "machine.resolution=0.01 um").status()).isZero();
+    refused(
+        check(faulty, "--set", "machine.resolutoin=1 um"), 2, "nearest is `machine.resolution`");
+  }
+
+  @Test
+  void aFullDiskIsToldAndABrokenPipeIsQuiet() {
+    Ran full = Ran.to(Ran.failing("No space left on device"), "check", ONLY, faulty.toString());
+    refused(full, 3, "cannot write standard output: No space left on device");
+    Ran pipe = Ran.to(Ran.failing("Broken pipe"), "check", ONLY, faulty.toString());
+    assertThat(pipe.err()).isEmpty();
+    assertThat(pipe.status()).as("the check itself went on").isEqualTo(1);
+  }
+
+  @Test
+  void reportsGoIntoFilesWholeOrNotAtAll() throws IOException {
+    Path file = folder.resolve("report.txt");
+    assertThat(check(faulty, "--report", "text=" + file).status()).isEqualTo(1);
+    assertThat(file).content(StandardCharsets.UTF_8).contains("digits-below-resolution");
+    Files.writeString(file, "kept");
+    refused(check(faulty, "--report", "text=" + file, "--report=text=/no/such/x"), 2, "/no/such/x");
+    assertThat(file).hasContent("kept");
+    Path full = Path.of("/dev/full");
+    if (Files.exists(full)) {
+      refused(check(faulty, "--report", "text=" + full), 3, "cannot write `/dev/full`");
+    }
+    try (var files = Files.list(folder)) {
+      assertThat(files).noneMatch(f -> f.toString().endsWith(".part"));
+    }
+  }
+
+  @Test
+  void colourIsForTerminalsUnlessNotWanted() {
+    String[] args = {"check", ONLY, faulty.toString()};
+    byte[] none = new byte[0];
+    assertThat(Ran.with(Map.of(), true, none, args).out()).contains("\u001b[");
+    assertThat(Ran.with(Map.of("NO_COLOR", ""), true, none, args).out()).contains("\u001b[");
+    assertThat(Ran.with(Map.of("NO_COLOR", "1"), true, none, args).out()).doesNotContain("\u001b");
+    assertThat(Ran.with(Map.of("TERM", "dumb"), true, none, args).out()).doesNotContain("\u001b");
+    assertThat(Ran.of(args).out()).doesNotContain("\u001b");
+    assertThat(check("--color=always", faulty).out()).contains("\u001b[");
+  }
+
+  @Test
+  void theHelpTellsEveryStatus() {
+    Ran help = Ran.of("check", "--help");
+    assertThat(help.status()).isZero();
+    for (ExitStatus status : ExitStatus.values()) {
+      assertThat(help.out()).contains(status.code() + "   " + status.meaning());
+    }
+    Inputs.ENDINGS.forEach(
+        ending -> assertThat(help.out()).containsPattern("\\b" + ending + "\\b"));
+  }
+
+  @Test
+  void whatOutweighsWhat() {
+    assertThat(ExitStatus.FAULT.and(ExitStatus.USAGE)).isEqualTo(ExitStatus.FAULT);
+    assertThat(ExitStatus.USAGE.and(ExitStatus.INCOMPLETE)).isEqualTo(ExitStatus.USAGE);
+    assertThat(ExitStatus.FOUND.and(ExitStatus.INCOMPLETE)).isEqualTo(ExitStatus.INCOMPLETE);
+    assertThat(ExitStatus.CLEAN.and(ExitStatus.FOUND)).isEqualTo(ExitStatus.FOUND);
+  }
+}
