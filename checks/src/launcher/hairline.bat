@@ -13,7 +13,7 @@ for /f "delims=.-+ tokens=1" %%m in ("%HAIRLINE_VERSION%") do set "HAIRLINE_MAJO
 if %HAIRLINE_MAJOR% LSS 17 goto oldjava
 set "HAIRLINE_ARCHIVE=-Xshare:auto"
 if exist "%HAIRLINE_LIB%\hairline-%HAIRLINE_VERSION%.jsa" set HAIRLINE_ARCHIVE="-XX:SharedArchiveFile=%HAIRLINE_LIB%\hairline-%HAIRLINE_VERSION%.jsa"
-"%HAIRLINE_JAVA%" -XX:+IgnoreUnrecognizedVMOptions -XX:+UseSerialGC -XX:-UsePerfData -Xlog:disable "-Xlog:all=error,cds*=off:stderr" %HAIRLINE_ARCHIVE% %HAIRLINE_JAVA_OPTS% -cp "%HAIRLINE_LIB%\hairline.jar" hairline.checks.cli.Main %*
+"%HAIRLINE_JAVA%" -XX:+IgnoreUnrecognizedVMOptions -XX:+UseSerialGC -Xmn16m -XX:-UsePerfData -Xlog:disable "-Xlog:all=error,cds*=off:stderr" %HAIRLINE_ARCHIVE% %HAIRLINE_JAVA_OPTS% -cp "%HAIRLINE_LIB%\hairline.jar" hairline.checks.cli.Main %*
 exit /b %ERRORLEVEL%
 
 :nojar
