@@ -173,4 +173,7 @@ public interface Event {
 
   /** A table reached its stated cap, so that something is no longer followed. */
   record CapReached(Place at, String what, long cap) implements Event {}
+
+  /** What a first look at the file of the program told; before everything else. */
+  record Indexed(Place at, ProgramIndex index) implements Event {}
 }

@@ -20,6 +20,7 @@ import hairline.checks.rules.RuleInfo.Scope;
 import hairline.checks.setup.RuleKeys;
 import hairline.checks.setup.Setup;
 import hairline.parser.Problem;
+import hairline.parser.Span;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -90,6 +91,7 @@ final class Run {
   void run(ProgramFiles programFiles, ControlProfile profile, boolean blockDeleteOn)
       throws IOException {
     files = Optional.of(programFiles);
+    dispatch(new Event.Indexed(new Place(0, 1, new Span(1, 1)), programFiles.index(0)));
     learnAccepts(programFiles);
     earlyEvents.forEach(this::dispatch);
     earlyEvents.clear();

@@ -1,0 +1,64 @@
+package hairline.checks.rules;
+
+import com.google.auto.service.AutoService;
+import hairline.checks.finding.Level;
+import hairline.checks.motion.Modal;
+import hairline.checks.motion.Move;
+import hairline.checks.rules.RuleInfo.Group;
+import hairline.checks.rules.RuleInfo.Need;
+import hairline.checks.rules.RuleInfo.Scope;
+import hairline.checks.stock.Cut;
+
+/** A feed move before any feed word, or at feed zero. */
+@AutoService(Rule.class)
+public final class FeedMissing implements Rule {
+  private static final RuleInfo INFO =
+      RuleInfo.of("feed-missing", Level.ERROR, Group.STATE, "a feed move before any feed, or at feed zero", Need.STATE)
+          .hiding(
+              Scope.BLOCK,
+              "chip-below-minimum",
+              "feed-below-edge-radius",
+              "chip-above-limit",
+              "runout-exceeds-feed");
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public void begin(RuleContext context, Subscriptions on) {
+    on.event(
+        Cut.class,
+        cut -> {
+          Move move = cut.move();
+          if (move.isFeed() && move.feedMmPerMin().orElse(0) <= 0) {
+            judge(context, move);
+          }
+        });
+  }
+
+  private static void judge(RuleContext context, Move move) {
+    Modal<Double> feed = move.modes().feed();
+    if (feed.isUnknown()) {
+      context.notChecked("the feed is unknown since line " + feed.line(), move.at());
+    } else if (feed.value().isPresent() && feed.value().get() > 0) {
+      context.notChecked("the feed along the path is not known", move.at());
+    } else {
+      context.report(
+          context
+              .occurrence(
+                  move.at(),
+                  feed.value().isPresent()
+                      ? "a feed move at feed 0"
+                      : "a feed move, and no feed was given before it")
+              .fact(
+                  feed.value().isPresent()
+                      ? "F is 0 since line " + feed.line()
+                      : "no F stands in this block or before it")
+              .cure("F in this block or before it")
+              .operation(move.modes().operation())
+              .cause(feed.value().isPresent() ? "zero" : "none"));
+    }
+  }
+}

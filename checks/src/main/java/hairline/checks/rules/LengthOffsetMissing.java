@@ -1,0 +1,76 @@
+package hairline.checks.rules;
+
+import com.google.auto.service.AutoService;
+import hairline.checks.finding.Level;
+import hairline.checks.motion.Axis;
+import hairline.checks.motion.Event.LengthOffsetSet;
+import hairline.checks.motion.Event.ToolChanged;
+import hairline.checks.motion.Move;
+import hairline.checks.rules.RuleInfo.Group;
+import hairline.checks.rules.RuleInfo.Need;
+import hairline.checks.setup.ControlKeys;
+import hairline.checks.setup.LengthOffsetUse;
+import hairline.checks.stock.Cut;
+import java.util.Optional;
+
+/** A tool moves in Z, or cuts, without G43 since it was put in the spindle. */
+@AutoService(Rule.class)
+public final class LengthOffsetMissing implements Rule {
+  private static final RuleInfo INFO =
+      RuleInfo.of("length-offset-missing", Level.ERROR, Group.STATE, "a tool moves Z in work coordinates without its length offset", Need.STATE);
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  /** Which tool waits for its length offset. */
+  private static final class Waiting {
+    Optional<ToolChanged> change = Optional.empty();
+    boolean offset;
+  }
+
+  @Override
+  public void begin(RuleContext context, Subscriptions on) {
+    if (!context.need(ControlKeys.LENGTH_OFFSET).equals(Optional.of(LengthOffsetUse.PROGRAM))) {
+      return;
+    }
+    Waiting waiting = new Waiting();
+    on.event(
+        ToolChanged.class,
+        change -> {
+          waiting.change = Optional.of(change);
+          waiting.offset = false;
+        });
+    on.event(LengthOffsetSet.class, set -> waiting.offset = set.number() != 0);
+    on.event(
+        Cut.class,
+        cut -> {
+          if (!waiting.offset && waiting.change.isPresent() && movesZ(cut)) {
+            speak(context, cut, waiting.change.get());
+            waiting.change = Optional.empty();
+          }
+        });
+  }
+
+  private static boolean movesZ(Cut cut) {
+    Move move = cut.move();
+    return move.source() != Move.Source.MACHINE
+        && (cut.inContact()
+            || (move.to().knows(Axis.Z)
+                && (!move.from().knows(Axis.Z) || move.from().zPm() != move.to().zPm())));
+  }
+
+  private static void speak(RuleContext context, Cut cut, ToolChanged change) {
+    String tool = change.after().value().map(n -> "tool " + n).orElse("the tool");
+    context.report(
+        context
+            .occurrence(cut.at(), tool + " moves in Z without a length offset since its change")
+            .fact("put in the spindle at line " + change.at().line() + ", no G43 since")
+            .cure(
+                change.after().value().map(n -> "G43 H" + n).orElse("G43 with the tool's H number")
+                    + " before this move")
+            .operation(cut.move().modes().operation())
+            .cause(tool));
+  }
+}

@@ -1,0 +1,52 @@
+package hairline.checks.rules;
+
+import com.google.auto.service.AutoService;
+import hairline.checks.finding.Level;
+import hairline.checks.motion.Event.Ended;
+import hairline.checks.motion.Event.ShiftSet;
+import hairline.checks.rules.RuleInfo.Group;
+import hairline.checks.rules.RuleInfo.Need;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** A G92, G52 or G10 shift still stands at the end. */
+@AutoService(Rule.class)
+public final class OffsetShiftLeft implements Rule {
+  private static final RuleInfo INFO =
+      RuleInfo.of("offset-shift-left", Level.WARNING, Group.STATE, "a shift of the zero still stands at the end", Need.STATE);
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public void begin(RuleContext context, Subscriptions on) {
+    Map<String, ShiftSet> standing = new LinkedHashMap<>();
+    on.event(
+        ShiftSet.class,
+        event -> {
+          if (event.active()) {
+            standing.putIfAbsent(event.code(), event);
+          } else {
+            standing.remove(event.code());
+          }
+        });
+    on.event(Ended.class, end -> standing.values().forEach(shift -> speak(context, shift, end)));
+  }
+
+  private static void speak(RuleContext context, ShiftSet shift, Ended end) {
+    context.report(
+        context
+            .occurrence(
+                shift.at(), "the shift of " + shift.code() + " still stands at the end")
+            .fact("the program ends at line " + end.at().line() + " without taking it back")
+            .cure(
+                shift.code().startsWith("G52")
+                    ? "G52 X0. Y0. Z0. before the end"
+                    : shift.code().startsWith("G92")
+                        ? "G92.1 before the end"
+                        : "the old offset data written back before the end")
+            .cause(shift.code()));
+  }
+}

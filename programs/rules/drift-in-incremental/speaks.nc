@@ -1,0 +1,12 @@
+%
+O1 (three moves of half an increment too much)
+G21 G90 G17 G94
+G54
+G0 X0. Y0. Z1.
+G91
+G1 X1.00005 F100. ; expect digits-below-resolution warning x3
+X1.00005
+X1.00005 ; expect drift-in-incremental error: X has drifted by 0.15 µm && 3 rounded moves && line 7
+G90
+M30
+%

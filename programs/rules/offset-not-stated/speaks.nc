@@ -1,0 +1,6 @@
+%
+O1 (no work offset)
+G21 G90 G17 G94
+G0 X0. Y0. Z1. ; expect offset-not-stated warning
+M30
+%

@@ -1,0 +1,9 @@
+%
+O1 (all stated)
+G21 G90 G17 G94
+G54
+G0 X0. Y0. Z1.
+G1 X1. F100.
+G2 X2. I0.5
+M30
+%
