@@ -15,7 +15,12 @@ import hairline.checks.stock.Cut;
 @AutoService(Rule.class)
 public final class ArcEndsDisagree implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("arc-ends-disagree", Level.ERROR, Group.NUMBERS, "start and end of an arc lie at different distances from its centre", Need.WORDS);
+      RuleInfo.of(
+          "arc-ends-disagree",
+          Level.ERROR,
+          Group.NUMBERS,
+          "start and end of an arc lie at different distances from its centre",
+          Need.WORDS);
 
   @Override
   public RuleInfo info() {

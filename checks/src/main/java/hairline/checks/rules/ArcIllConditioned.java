@@ -16,7 +16,12 @@ import hairline.checks.stock.Cut;
 @AutoService(Rule.class)
 public final class ArcIllConditioned implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("arc-ill-conditioned", Level.WARNING, Group.NUMBERS, "an arc in radius form whose centre hangs on the last digit", Need.WORDS);
+      RuleInfo.of(
+          "arc-ill-conditioned",
+          Level.WARNING,
+          Group.NUMBERS,
+          "an arc in radius form whose centre hangs on the last digit",
+          Need.WORDS);
 
   private static final double HALF_FROM_DEG = 165;
   private static final double HALF_TO_DEG = 195;

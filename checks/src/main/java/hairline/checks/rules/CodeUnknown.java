@@ -10,7 +10,8 @@ import hairline.checks.rules.RuleInfo.Need;
 @AutoService(Rule.class)
 public final class CodeUnknown implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("code-unknown", Level.WARNING, Group.STATE, "a code has no known meaning", Need.STATE);
+      RuleInfo.of(
+          "code-unknown", Level.WARNING, Group.STATE, "a code has no known meaning", Need.STATE);
 
   @Override
   public RuleInfo info() {

@@ -10,7 +10,12 @@ import hairline.checks.rules.RuleInfo.Need;
 @AutoService(Rule.class)
 public final class CodesConflict implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("codes-conflict", Level.ERROR, Group.STATE, "two codes that exclude each other stand in one block", Need.STATE);
+      RuleInfo.of(
+          "codes-conflict",
+          Level.ERROR,
+          Group.STATE,
+          "two codes that exclude each other stand in one block",
+          Need.STATE);
 
   @Override
   public RuleInfo info() {

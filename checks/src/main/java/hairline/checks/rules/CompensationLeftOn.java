@@ -14,7 +14,12 @@ import hairline.checks.rules.RuleInfo.Need;
 @AutoService(Rule.class)
 public final class CompensationLeftOn implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("compensation-left-on", Level.WARNING, Group.STATE, "radius compensation is still on at a tool change or at the end", Need.STATE);
+      RuleInfo.of(
+          "compensation-left-on",
+          Level.WARNING,
+          Group.STATE,
+          "radius compensation is still on at a tool change or at the end",
+          Need.STATE);
 
   @Override
   public RuleInfo info() {
@@ -24,15 +29,15 @@ public final class CompensationLeftOn implements Rule {
   @Override
   public void begin(RuleContext context, Subscriptions on) {
     on.event(
-        ToolChanged.class, change -> judge(context, change.at(), change.modes(), "the tool change"));
+        ToolChanged.class,
+        change -> judge(context, change.at(), change.modes(), "the tool change"));
     on.event(Ended.class, end -> judge(context, end.at(), end.modes(), "the end"));
   }
 
   private static void judge(RuleContext context, Place at, Modes modes, String when) {
     Modal<Modes.Compensation> compensation = modes.compensation();
     if (compensation.isUnknown()) {
-      context.notChecked(
-          "radius compensation is unknown since line " + compensation.line(), at);
+      context.notChecked("radius compensation is unknown since line " + compensation.line(), at);
     } else if (compensation.is(Modes.Compensation.LEFT)
         || compensation.is(Modes.Compensation.RIGHT)) {
       String code = compensation.is(Modes.Compensation.LEFT) ? "G41" : "G42";

@@ -12,7 +12,12 @@ import hairline.checks.setup.MachineKeys;
 @AutoService(Rule.class)
 public final class DriftInIncremental implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("drift-in-incremental", Level.ERROR, Group.NUMBERS, "rounded incremental moves drift away from their sum", Need.WORDS);
+      RuleInfo.of(
+          "drift-in-incremental",
+          Level.ERROR,
+          Group.NUMBERS,
+          "rounded incremental moves drift away from their sum",
+          Need.WORDS);
 
   @Override
   public RuleInfo info() {

@@ -13,7 +13,12 @@ import hairline.checks.stock.Cut;
 @AutoService(Rule.class)
 public final class FeedMissing implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("feed-missing", Level.ERROR, Group.STATE, "a feed move before any feed, or at feed zero", Need.STATE)
+      RuleInfo.of(
+              "feed-missing",
+              Level.ERROR,
+              Group.STATE,
+              "a feed move before any feed, or at feed zero",
+              Need.STATE)
           .hiding(
               Scope.BLOCK,
               "chip-below-minimum",

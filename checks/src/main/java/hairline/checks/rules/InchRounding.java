@@ -12,7 +12,12 @@ import hairline.checks.rules.RuleInfo.Need;
 @AutoService(Rule.class)
 public final class InchRounding implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("inch-rounding", Level.NOTE, Group.NUMBERS, "an inch word is no whole number of increments", Need.WORDS);
+      RuleInfo.of(
+          "inch-rounding",
+          Level.NOTE,
+          Group.NUMBERS,
+          "an inch word is no whole number of increments",
+          Need.WORDS);
 
   @Override
   public RuleInfo info() {
@@ -44,7 +49,8 @@ public final class InchRounding implements Rule {
                     + Quantities.mm(word.storedPm())
                     + ", error "
                     + Quantities.um(errorPm))
-            .fact("an inch is 25.4 mm (exact); increment from machine.inch_resolution, else machine.resolution")
+            .fact(
+                "an inch is 25.4 mm (exact); increment from machine.inch_resolution, else machine.resolution")
             .figure("written", word.writtenPm() / 1e6, "µm")
             .figure("stored", word.storedPm() / 1e6, "µm")
             .figure("error", errorPm / 1e6, "µm")

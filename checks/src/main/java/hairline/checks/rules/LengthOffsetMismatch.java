@@ -13,7 +13,12 @@ import java.util.Optional;
 @AutoService(Rule.class)
 public final class LengthOffsetMismatch implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("length-offset-mismatch", Level.ERROR, Group.STATE, "the H number is not the one of the tool", Need.STATE);
+      RuleInfo.of(
+          "length-offset-mismatch",
+          Level.ERROR,
+          Group.STATE,
+          "the H number is not the one of the tool",
+          Need.STATE);
 
   @Override
   public RuleInfo info() {
@@ -45,7 +50,8 @@ public final class LengthOffsetMismatch implements Rule {
             .fact(
                 listed.flatMap(t -> t.positionOf(ToolKeys.LENGTH_OFFSET)).isPresent()
                     ? "tools." + tool + ".length_offset"
-                    : "a tool's offset has its own number unless tools." + tool
+                    : "a tool's offset has its own number unless tools."
+                        + tool
                         + ".length_offset says otherwise")
             .cure("H" + expected)
             .operation(set.modes().operation())

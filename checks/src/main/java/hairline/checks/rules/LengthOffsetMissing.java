@@ -17,7 +17,12 @@ import java.util.Optional;
 @AutoService(Rule.class)
 public final class LengthOffsetMissing implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("length-offset-missing", Level.ERROR, Group.STATE, "a tool moves Z in work coordinates without its length offset", Need.STATE);
+      RuleInfo.of(
+          "length-offset-missing",
+          Level.ERROR,
+          Group.STATE,
+          "a tool moves Z in work coordinates without its length offset",
+          Need.STATE);
 
   @Override
   public RuleInfo info() {

@@ -12,7 +12,12 @@ import hairline.parser.Problem;
 @AutoService(Rule.class)
 public final class MacroUnread implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("macro-unread", Level.WARNING, Group.STATE, "a statement of a macro language is not read", Need.WORDS)
+      RuleInfo.of(
+              "macro-unread",
+              Level.WARNING,
+              Group.STATE,
+              "a statement of a macro language is not read",
+              Need.WORDS)
           .hiding(Scope.BLOCK, "*");
 
   @Override
@@ -29,8 +34,7 @@ public final class MacroUnread implements Rule {
           if (problem.kind() == Problem.Kind.MACRO) {
             context.report(
                 context
-                    .occurrence(
-                        event.at(), problem.expected() + " is not read: " + problem.found())
+                    .occurrence(event.at(), problem.expected() + " is not read: " + problem.found())
                     .fact(
                         "what it may change is unknown from here on: every axis, every parameter,"
                             + " the order of the blocks")

@@ -12,7 +12,12 @@ import hairline.checks.rules.RuleInfo.Need;
 @AutoService(Rule.class)
 public final class MissingDecimalPoint implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("missing-decimal-point", Level.ERROR, Group.NUMBERS, "a coordinate without a decimal point", Need.WORDS);
+      RuleInfo.of(
+          "missing-decimal-point",
+          Level.ERROR,
+          Group.NUMBERS,
+          "a coordinate without a decimal point",
+          Need.WORDS);
 
   @Override
   public RuleInfo info() {

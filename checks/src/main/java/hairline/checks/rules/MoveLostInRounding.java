@@ -15,7 +15,12 @@ import hairline.checks.setup.MachineKeys;
 @AutoService(Rule.class)
 public final class MoveLostInRounding implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("move-lost-in-rounding", Level.WARNING, Group.NUMBERS, "a block moves as written, and stands still as stored", Need.WORDS);
+      RuleInfo.of(
+          "move-lost-in-rounding",
+          Level.WARNING,
+          Group.NUMBERS,
+          "a block moves as written, and stands still as stored",
+          Need.WORDS);
 
   @Override
   public RuleInfo info() {
@@ -27,8 +32,7 @@ public final class MoveLostInRounding implements Rule {
     context
         .need(MachineKeys.RESOLUTION)
         .ifPresent(
-            resolution ->
-                on.event(MoveVanished.class, move -> speak(context, move, resolution)));
+            resolution -> on.event(MoveVanished.class, move -> speak(context, move, resolution)));
   }
 
   private static void speak(RuleContext context, MoveVanished move, Length resolution) {

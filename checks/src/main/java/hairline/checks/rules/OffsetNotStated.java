@@ -10,7 +10,12 @@ import hairline.checks.rules.RuleInfo.Need;
 @AutoService(Rule.class)
 public final class OffsetNotStated implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("offset-not-stated", Level.WARNING, Group.STATE, "the first move relies on a work offset that the program never chose", Need.STATE);
+      RuleInfo.of(
+          "offset-not-stated",
+          Level.WARNING,
+          Group.STATE,
+          "the first move relies on a work offset that the program never chose",
+          Need.STATE);
 
   @Override
   public RuleInfo info() {

@@ -13,7 +13,12 @@ import java.util.Map;
 @AutoService(Rule.class)
 public final class OffsetShiftLeft implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("offset-shift-left", Level.WARNING, Group.STATE, "a shift of the zero still stands at the end", Need.STATE);
+      RuleInfo.of(
+          "offset-shift-left",
+          Level.WARNING,
+          Group.STATE,
+          "a shift of the zero still stands at the end",
+          Need.STATE);
 
   @Override
   public RuleInfo info() {
@@ -27,19 +32,24 @@ public final class OffsetShiftLeft implements Rule {
         ShiftSet.class,
         event -> {
           if (event.active()) {
-            standing.putIfAbsent(event.code(), event);
+            standing.putIfAbsent(family(event.code()), event);
           } else {
-            standing.remove(event.code());
+            standing.remove(family(event.code()));
           }
         });
     on.event(Ended.class, end -> standing.values().forEach(shift -> speak(context, shift, end)));
   }
 
+  /** G92.1 takes back what G92 set. */
+  private static String family(String code) {
+    int point = code.indexOf('.');
+    return point < 0 ? code : code.substring(0, point);
+  }
+
   private static void speak(RuleContext context, ShiftSet shift, Ended end) {
     context.report(
         context
-            .occurrence(
-                shift.at(), "the shift of " + shift.code() + " still stands at the end")
+            .occurrence(shift.at(), "the shift of " + shift.code() + " still stands at the end")
             .fact("the program ends at line " + end.at().line() + " without taking it back")
             .cure(
                 shift.code().startsWith("G52")

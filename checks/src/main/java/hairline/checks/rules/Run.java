@@ -95,14 +95,7 @@ final class Run {
     learnAccepts(programFiles);
     earlyEvents.forEach(this::dispatch);
     earlyEvents.clear();
-    new Interpreter(profile, programFiles)
-        .run(
-            event -> {
-              if (!(event instanceof Event.BlockProblem)) {
-                stages.first().accept(event);
-              }
-            },
-            blockDeleteOn);
+    new Interpreter(profile, programFiles).run(stages.first(), blockDeleteOn);
     collector.endBlock();
   }
 

@@ -11,7 +11,12 @@ import hairline.parser.Problem;
 @AutoService(Rule.class)
 public final class SpaceInsideNumber implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("space-inside-number", Level.WARNING, Group.STATE, "blanks stand inside a number", Need.WORDS);
+      RuleInfo.of(
+          "space-inside-number",
+          Level.WARNING,
+          Group.STATE,
+          "blanks stand inside a number",
+          Need.WORDS);
 
   @Override
   public RuleInfo info() {
@@ -27,8 +32,7 @@ public final class SpaceInsideNumber implements Rule {
           if (problem.kind() == Problem.Kind.SPACE_INSIDE_NUMBER) {
             context.report(
                 context
-                    .occurrence(
-                        event.at(), problem.found() + " is read as " + problem.expected())
+                    .occurrence(event.at(), problem.found() + " is read as " + problem.expected())
                     .fact("blanks inside a number are passed over (NISTIR 6556 section 3.3)")
                     .cure("one number without blanks, or the letter of a second word"));
           }

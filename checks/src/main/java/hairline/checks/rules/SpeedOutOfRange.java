@@ -13,7 +13,12 @@ import java.util.Optional;
 @AutoService(Rule.class)
 public final class SpeedOutOfRange implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("speed-out-of-range", Level.ERROR, Group.STATE, "the spindle is to turn slower or faster than it can", Need.STATE);
+      RuleInfo.of(
+          "speed-out-of-range",
+          Level.ERROR,
+          Group.STATE,
+          "the spindle is to turn slower or faster than it can",
+          Need.STATE);
 
   @Override
   public RuleInfo info() {
@@ -43,7 +48,12 @@ public final class SpeedOutOfRange implements Rule {
   }
 
   private static void speak(
-      RuleContext context, SpindleChanged change, double rpm, String what, double limit, String key) {
+      RuleContext context,
+      SpindleChanged change,
+      double rpm,
+      String what,
+      double limit,
+      String key) {
     context.report(
         context
             .occurrence(

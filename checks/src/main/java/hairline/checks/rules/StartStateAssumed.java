@@ -10,7 +10,12 @@ import hairline.checks.rules.RuleInfo.Need;
 @AutoService(Rule.class)
 public final class StartStateAssumed implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("start-state-assumed", Level.WARNING, Group.STATE, "units, distance mode, feed mode or plane are left to the state at the start", Need.STATE);
+      RuleInfo.of(
+          "start-state-assumed",
+          Level.WARNING,
+          Group.STATE,
+          "units, distance mode, feed mode or plane are left to the state at the start",
+          Need.STATE);
 
   @Override
   public RuleInfo info() {

@@ -13,7 +13,12 @@ import hairline.parser.Problem;
 @AutoService(Rule.class)
 public final class Syntax implements Rule {
   private static final RuleInfo INFO =
-      RuleInfo.of("syntax", Level.ERROR, Group.STATE, "a block is not ISO 6983 as the grammar has it", Need.WORDS)
+      RuleInfo.of(
+              "syntax",
+              Level.ERROR,
+              Group.STATE,
+              "a block is not ISO 6983 as the grammar has it",
+              Need.WORDS)
           .hiding(Scope.BLOCK, "*");
 
   @Override
@@ -30,8 +35,7 @@ public final class Syntax implements Rule {
           if (problem.kind() == Problem.Kind.SYNTAX) {
             context.report(
                 context
-                    .occurrence(
-                        event.at(), problem.found() + ", expected " + problem.expected())
+                    .occurrence(event.at(), problem.found() + ", expected " + problem.expected())
                     .fact("the block is not read; the axes are unknown until their next words")
                     .cause(problem.expected()));
           }
@@ -40,6 +44,8 @@ public final class Syntax implements Rule {
         WordRefused.class,
         event ->
             context.report(
-                context.occurrence(event.at(), event.word() + ": " + event.why()).cause(event.why())));
+                context
+                    .occurrence(event.at(), event.word() + ": " + event.why())
+                    .cause(event.why())));
   }
 }
