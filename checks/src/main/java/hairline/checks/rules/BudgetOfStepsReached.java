@@ -1,0 +1,41 @@
+package hairline.checks.rules;
+
+import com.google.auto.service.AutoService;
+import hairline.checks.finding.Level;
+import hairline.checks.motion.Event.StepBudgetReached;
+import hairline.checks.rules.RuleInfo.Group;
+import hairline.checks.rules.RuleInfo.Need;
+
+/** The interpreter has used up its budget of steps. */
+@AutoService(Rule.class)
+public final class BudgetOfStepsReached implements Rule {
+  private static final RuleInfo INFO =
+      RuleInfo.of(
+          "budget-of-steps-reached",
+          Level.ERROR,
+          Group.STATE,
+          "the step budget is used up",
+          Need.STATE);
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public void begin(RuleContext context, Subscriptions on) {
+    on.event(
+        StepBudgetReached.class,
+        event ->
+            context.report(
+                context
+                    .occurrence(
+                        event.at(),
+                        "the budget of "
+                            + event.budget()
+                            + " steps is used up; the rest is not checked")
+                    .fact("the budget is machine.control.step_budget; repeats count each time")
+                    .cure("fewer repeats, or a larger machine.control.step_budget")
+                    .figure("budget", event.budget(), "")));
+  }
+}

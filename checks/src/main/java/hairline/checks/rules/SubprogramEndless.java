@@ -1,0 +1,43 @@
+package hairline.checks.rules;
+
+import com.google.auto.service.AutoService;
+import hairline.checks.finding.Level;
+import hairline.checks.motion.Event;
+import hairline.checks.rules.RuleInfo.Group;
+import hairline.checks.rules.RuleInfo.Need;
+
+/** A call that comes back to itself, or nests deeper than the control follows. */
+@AutoService(Rule.class)
+public final class SubprogramEndless implements Rule {
+  private static final RuleInfo INFO =
+      RuleInfo.of(
+          "subprogram-endless",
+          Level.ERROR,
+          Group.STATE,
+          "a call comes back to itself or nests too deep",
+          Need.STATE);
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public void begin(RuleContext context, Subscriptions on) {
+    on.event(
+        Event.SubprogramEndless.class,
+        call ->
+            context.report(
+                context
+                    .occurrence(
+                        call.at(),
+                        "calls nest without end: "
+                            + String.join(" calls ", call.chain())
+                            + "; allowed depth "
+                            + call.depthLimit())
+                    .fact("allowed is machine.control.call_depth; this call is left out")
+                    .cure("a chain of calls that ends")
+                    .figure("allowed", call.depthLimit(), "")
+                    .cause(String.join(" ", call.chain()))));
+  }
+}

@@ -1,0 +1,8 @@
+%
+O1 (nobody wrote O7777)
+G21 G90 G17 G94
+G54
+G0 X0. Y0. Z1.
+M98 P7777 ; expect subprogram-missing error: O7777 is called and not found
+M30
+%

@@ -1,0 +1,8 @@
+%
+O1 (an accept comment that is needed)
+G21 G90 G17 G94
+G54
+G0 X0. Y0. Z1.
+G1 X1. (hairline: accept feed-missing: the setter gives the feed)
+M30
+%
