@@ -57,9 +57,6 @@ final class Arcs {
       moves.vanished(span);
     }
     Optional<Plane> plane = modal.plane().value();
-    if (plane.isEmpty()) {
-      control.becameUnknown(span, "arc: plane unknown since line " + modal.plane().line());
-    }
     Drawn drawn =
         plane.isEmpty()
             ? new Drawn.Unknown()

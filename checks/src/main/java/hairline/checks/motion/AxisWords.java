@@ -48,7 +48,9 @@ final class AxisWords {
     if (length.known) {
       Optional<Distance> distance = modal.distance().value();
       if (distance.isEmpty()) {
-        return lose(axis, word, "distance mode unknown since line " + modal.distance().line());
+        // It was told when the distance mode became unknown.
+        tip.forget(axis);
+        return AxisState.MOVED_STORED;
       }
       try {
         return distance.get() == Distance.ABSOLUTE
@@ -64,7 +66,7 @@ final class AxisWords {
 
   private int lose(Axis axis, Word word, String why) {
     tip.forget(axis);
-    control.becameUnknown(word.span(), axis + ": " + why);
+    control.wordUnknown(word.span(), axis + ": " + why);
     return AxisState.MOVED_STORED;
   }
 

@@ -2,6 +2,8 @@ package hairline.checks.motion;
 
 import hairline.parser.Span;
 import java.io.IOException;
+import java.util.HashSet;
+import java.util.Set;
 
 /**
  * The control while a program runs: what its parts share. Holds the state, the position, the block
@@ -20,6 +22,11 @@ final class Control {
   final WordNumbers numbers;
   final LengthWords lengths;
   private final EventSink sink;
+
+  /** How many reasons are remembered, so as not to be told again. */
+  private static final int TOLD_CAP = 1_000;
+
+  private final Set<String> told = new HashSet<>();
 
   /** Takes a step of the program's budget; false when it is used up. */
   interface Budget {
@@ -74,6 +81,16 @@ final class Control {
 
   void becameUnknown(Span span, String what) {
     emit(new Event.BecameUnknown(at(span), what));
+  }
+
+  /** Tells that a word has no known value; each reason once. */
+  void wordUnknown(Span span, String what) {
+    if (told.size() == TOLD_CAP) {
+      told.clear();
+    }
+    if (told.add(what)) {
+      becameUnknown(span, what);
+    }
   }
 
   void refuse(Span span, String word, String why) {

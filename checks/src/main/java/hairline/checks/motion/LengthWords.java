@@ -51,10 +51,8 @@ final class LengthWords {
   void read(Word word, ReadLength into) {
     Optional<Modes.Units> stated = control.modal.units().value();
     if (stated.isEmpty()) {
+      // It was told when the units became unknown.
       into.setUnknown();
-      control.becameUnknown(
-          word.span(),
-          word.letter() + ": units unknown since line " + control.modal.units().line());
       return;
     }
     Modes.Units units = stated.get();
@@ -66,7 +64,7 @@ final class LengthWords {
       }
     } catch (ArithmeticException tooLarge) {
       into.setUnknown();
-      control.becameUnknown(word.span(), word.letter() + ": " + TOO_LARGE);
+      control.wordUnknown(word.span(), word.letter() + ": " + TOO_LARGE);
     }
   }
 
@@ -102,7 +100,7 @@ final class LengthWords {
       Word word, Value.Literal literal, Modes.Units units, ReadLength into) {
     if (!control.rounding.knows(units)) {
       into.setUnknown();
-      control.becameUnknown(
+      control.wordUnknown(
           word.span(), word.letter() + ": a number of increments, and the increment is not known");
       return;
     }
@@ -150,7 +148,7 @@ final class LengthWords {
       }
     } catch (ArithmeticException tooLarge) {
       into.setUnknown();
-      control.becameUnknown(word.span(), word.letter() + ": too large an angle");
+      control.wordUnknown(word.span(), word.letter() + ": too large an angle");
     }
   }
 

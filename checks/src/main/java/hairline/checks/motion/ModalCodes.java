@@ -48,6 +48,7 @@ final class ModalCodes {
     if ((words.groups() & ~MOTION_ONLY) == 0
         && !words.hasAny("DFHST")
         && words.sheetCodes().isEmpty()) {
+      dropFeedOfOneBlock();
       return;
     }
     control.spindle.watch();
@@ -108,12 +109,21 @@ final class ModalCodes {
     }
   }
 
+  /** Under inverse time a feed holds for its own block only (NISTIR 6556 §3.5.19). */
+  private void dropFeedOfOneBlock() {
+    if (modal.feedMode().is(FeedMode.INVERSE_TIME)) {
+      modal.dropFeed();
+    }
+  }
+
   private void feed(BlockWords words) {
     Word word = words.word('F');
     if (word == null) {
       if (words.isDoubled('F')) {
         forgetting.feed();
         forgetting.tell(control.at().span());
+      } else {
+        dropFeedOfOneBlock();
       }
       return;
     }

@@ -31,8 +31,11 @@ final class MoveMaker {
     return from;
   }
 
-  /** Tells that a block moves as written, yet not as stored. */
+  /** Tells that a block moves as written, yet not as stored; without an increment, none is. */
   void vanished(Span span) {
+    if (!control.rounding.knows(control.modal.units().value().orElse(Modes.Units.MM))) {
+      return;
+    }
     control.emit(
         new Event.MoveVanished(
             control.at(span), writtenFrom, tip.written(), control.modal.snapshot()));

@@ -4,6 +4,7 @@ import hairline.checks.motion.Modes.Distance;
 import hairline.parser.Span;
 import hairline.parser.Word;
 import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
 
 /** The codes that shift zero: the family of G92, G52, and G10. */
 final class ShiftCodes {
@@ -121,30 +122,35 @@ final class ShiftCodes {
       return;
     }
     String offset = name(number.getAsInt());
-    boolean present =
-        offset.isEmpty()
-            || control.modal.workOffset().is(offset)
-            || control.modal.workOffset().value().isEmpty();
+    Modal<String> inForce = control.modal.workOffset();
+    boolean present = offset.isEmpty() || inForce.is(offset);
     for (Axis axis : AXES) {
       if (words.hasAny(axis.name())) {
         read(words, axis);
-        if (!set(present ? "" : offset, axis, here)) {
-          lose(words, axis, present, "its work offset was moved by an unknown distance");
+        boolean known = present ? setPresent(axis, here) : setOther(offset, axis, here);
+        boolean lost = !present && inForce.value().isEmpty() && shifts.loseOrigin(axis);
+        if (!known || lost) {
+          lose(words, axis, present || lost, "its work offset was moved by an unknown distance");
         }
       }
     }
     tell(words, "G10 L" + (here ? 20 : 2) + " P" + number.getAsInt(), true);
   }
 
-  private boolean set(String offset, Axis axis, boolean here) {
-    if (here) {
-      return offset.isEmpty()
-          ? shifts.setOriginHere(tip.change(axis), length)
-          : shifts.setOrigin(offset, axis, null);
-    }
-    // Controls differ in whether G91 makes the origin an increment.
+  private boolean setPresent(Axis axis, boolean here) {
+    return here
+        ? shifts.setOriginHere(tip.change(axis), length)
+        : shifts.setOrigin("", axis, origin());
+  }
+
+  private boolean setOther(String offset, Axis axis, boolean here) {
+    return shifts.setOrigin(offset, axis, here ? null : origin());
+  }
+
+  /** The origin that is written; controls differ in whether G91 makes it an increment. */
+  private @Nullable Shift origin() {
     boolean absolute = control.modal.distance().is(Distance.ABSOLUTE);
-    return shifts.setOrigin(offset, axis, length.known && absolute ? Shift.of(length) : null);
+    return length.known && absolute ? Shift.of(length) : null;
   }
 
   private static String name(int number) {
@@ -168,6 +174,6 @@ final class ShiftCodes {
       tip.forget(axis);
     }
     Word word = words.word(axis);
-    control.becameUnknown(word == null ? control.at().span() : word.span(), axis + ": " + why);
+    control.wordUnknown(word == null ? control.at().span() : word.span(), axis + ": " + why);
   }
 }

@@ -208,19 +208,30 @@ final class Shifts {
     int i = index(axis);
     Shift before = changed.origin[i];
     changed.origin[i] = coordinate;
-    if (coordinate == null) {
-      changed.moved[i] = null;
-    } else if (before == null && !changed.used[i]) {
+    if (before == null && !changed.used[i]) {
       // Nothing has been placed in this frame yet: it is this G10 that says where it lies.
       changed.moved[i] = Shift.NONE;
       changed.first[i] = coordinate;
-    } else if (changed.first[i] != null) {
-      changed.moved[i] = difference(coordinate, changed.first[i]);
     } else {
-      changed.moved[i] = null;
+      changed.moved[i] = difference(coordinate, changed.first[i]);
     }
     refresh();
     return changed.moved[i] != null;
+  }
+
+  /**
+   * The origin of the present work offset may have been moved, since it is not known which work
+   * offset it is.
+   *
+   * @return whether the axis had a place there, so that its zero is lost
+   */
+  boolean loseOrigin(Axis axis) {
+    int i = index(axis);
+    if (frame.used[i]) {
+      frame.moved[i] = null;
+      refresh();
+    }
+    return frame.used[i];
   }
 
   /** G10 L20: the axis, where it stands, gets this coordinate under the present work offset. */

@@ -45,7 +45,7 @@ final class WordNumbers {
     if (value instanceof Evaluated.Refused refused) {
       control.refuse(word.span(), String.valueOf(word.letter()), refused.why());
     } else if (value instanceof Evaluated.Unknown unknown) {
-      control.becameUnknown(word.span(), word.letter() + ": " + unknown.why());
+      control.wordUnknown(word.span(), word.letter() + ": " + unknown.why());
     }
   }
 
