@@ -86,6 +86,25 @@ class ResolvingTest {
   }
 
   @Test
+  void aToolMaterialBringsOnlyWhatIsPublished() {
+    // Handbook values from memory: HSS 220 GPa, diamond 1050 GPa; none for cubic boron nitride.
+    assertThat(modulus(ToolMaterial.HSS)).contains(Band.ofExact(220));
+    assertThat(modulus(ToolMaterial.DIAMOND)).contains(Band.ofExact(1050));
+    assertThat(modulus(ToolMaterial.CBN)).isEmpty();
+    Tool carbide = Tool.builder(1).with(ToolKeys.MATERIAL, ToolMaterial.CARBIDE).build();
+    assertThat(carbide.get(ToolKeys.RUPTURE_STRENGTH_MPA)).contains(new Band(3000, 3500, 4000));
+    assertThat(Tool.builder(1).build().resolve(ToolKeys.YOUNGS_MODULUS_GPA).origin())
+        .isEqualTo(Origin.MISSING);
+  }
+
+  private static Optional<Band> modulus(ToolMaterial material) {
+    return Tool.builder(1)
+        .with(ToolKeys.MATERIAL, material)
+        .build()
+        .get(ToolKeys.YOUNGS_MODULUS_GPA);
+  }
+
+  @Test
   void aGivenForceTakesNoPublishedExponent() {
     Setup setup =
         Setup.builder()
@@ -95,6 +114,14 @@ class ResolvingTest {
     Resolved<Band> exponent = setup.resolve(MaterialKeys.FORCE_EXPONENT);
     assertThat(exponent.origin()).isEqualTo(Origin.MISSING);
     assertThat(exponent.source()).contains("material.specific_force is given");
+    assertThat(setup.resolve(MaterialKeys.MINIMUM_CHIP_RATIO).origin()).isEqualTo(Origin.PUBLISHED);
+    Setup other =
+        Setup.builder()
+            .with(MaterialKeys.GROUP, MaterialGroup.P)
+            .with(MaterialKeys.FORCE_EXPONENT, Band.ofExact(0.2))
+            .build();
+    assertThat(other.resolve(MaterialKeys.SPECIFIC_FORCE_MPA).source())
+        .contains("material.force_exponent is given");
   }
 
   @Test
