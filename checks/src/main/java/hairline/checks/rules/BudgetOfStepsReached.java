@@ -36,6 +36,6 @@ public final class BudgetOfStepsReached implements Rule {
                             + " steps is used up; the rest is not checked")
                     .fact("the budget is machine.control.step_budget; repeats count each time")
                     .cure("fewer repeats, or a larger machine.control.step_budget")
-                    .figure("budget", event.budget(), "")));
+                    .figure("budget", (double) event.budget(), "")));
   }
 }
