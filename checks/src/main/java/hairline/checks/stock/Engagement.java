@@ -60,14 +60,24 @@ record Engagement(
       if (brief && cutter.flat()) {
         lookAhead(path, cutter, found);
       }
-      boolean thin = found.nothing() || found.all().across() < 2 * cell;
+      Removed.Extent taken = taken(path, cutter, found);
+      boolean thin = taken.cells == 0 || taken.across() < 2 * cell;
       if (thin && repeats(path, cutter)) {
         return new Engagement(true, true, OptionalDouble.empty(), false, Optional.empty());
       }
-      if (found.nothing()) {
-        return cutter.flat() ? thinStrip(path, cutter, found) : NONE;
+      if (taken.cells == 0) {
+        Engagement strip = cutter.flat() ? thinStrip(path, cutter, found) : NONE;
+        return strip.contact() || found.nothing() ? strip : UNKNOWN;
       }
-      return cutter.flat() ? square(path, cutter, found, box) : round(path, cutter, found, true);
+      return cutter.flat() ? square(path, cutter, taken, box) : round(path, cutter, taken, true);
+    }
+
+    /**
+     * The cells that tell the width. Where a pass ends beside another, its round end reaches beyond
+     * that one's; so of a move as long as the tool's radius only what lies beside it counts.
+     */
+    private static Removed.Extent taken(Path path, Cutter cutter, Removed found) {
+      return path.planLength() >= cutter.radiusPm() ? found.beside() : found.all();
     }
 
     /** The engagement of a move that varies Z while it moves in X or Y. */
@@ -75,7 +85,7 @@ record Engagement(
       if (found.nothing()) {
         return NONE;
       }
-      return cutter.flat() ? UNKNOWN : round(path, cutter, found, false);
+      return cutter.flat() ? UNKNOWN : round(path, cutter, taken(path, cutter, found), false);
     }
 
     private PathIndex.Station station(Path path, Cutter cutter, double fraction) {
@@ -102,7 +112,7 @@ record Engagement(
       double radius = cutter.radiusPm();
       double outer = radius + cell;
       rim.clear();
-      rim.alongLine((double) path.x1, (double) path.y1, u[0], u[1], 0);
+      rim.alongLine((double) path.x1, (double) path.y1, u[0], u[1], 0, 0);
       boolean ahead = false;
       int lastRow = grid.index(path.y1 + outer);
       for (int row = grid.index(path.y1 - outer); row <= lastRow; row++) {
@@ -207,12 +217,11 @@ record Engagement(
 
     /** With a square end, at constant Z. */
     private Engagement square(
-        Path path, Cutter cutter, Removed found, Optional<StockModel.Box> box) {
+        Path path, Cutter cutter, Removed.Extent taken, Optional<StockModel.Box> box) {
       double radius = cutter.radiusPm();
       double diameter = 2 * radius;
-      boolean left = found.all().acrossHigh >= radius - 1.5 * cell;
-      boolean right = found.all().acrossLow <= -(radius - 1.5 * cell);
-      double width = found.all().across() + cell;
+      boolean left = taken.acrossHigh >= radius - 1.5 * cell;
+      boolean right = taken.acrossLow <= -(radius - 1.5 * cell);
       if (left && right) {
         for (int side = -1; side <= 1; side += 2) {
           double beside = width(path, cutter, side, diameter - 3 * cell, diameter - 1, box);
@@ -227,13 +236,15 @@ record Engagement(
         return UNKNOWN;
       }
       Side side = left ? Side.LEFT : Side.RIGHT;
+      // From the border of the tool to half a cell beyond the farthest centre.
+      double width = radius + cell / 2 + (left ? -taken.acrossLow : taken.acrossHigh);
       double told =
           width(
               path,
               cutter,
               left ? -1 : 1,
-              Math.max(1, width - 2 * cell),
-              Math.min(diameter - 1, width + 2 * cell),
+              Math.max(1, width - 1.5 * cell),
+              Math.min(diameter - 1, width + 1.5 * cell),
               box);
       return Double.isNaN(told)
           ? new Engagement(true, false, OptionalDouble.empty(), false, Optional.of(side))
@@ -241,9 +252,12 @@ record Engagement(
     }
 
     /** With a ball or a corner radius: the width is the distance of the neighbouring path. */
-    private Engagement round(Path path, Cutter cutter, Removed found, boolean level) {
-      double middle = (found.all().acrossHigh + found.all().acrossLow) / 2;
-      double width = found.all().across() + cell;
+    private Engagement round(Path path, Cutter cutter, Removed.Extent taken, boolean level) {
+      if (taken.cells == 0) {
+        return UNKNOWN;
+      }
+      double middle = (taken.acrossHigh + taken.acrossLow) / 2;
+      double width = taken.across() + cell;
       double diameter = 2 * cutter.radiusPm();
       if (Math.abs(middle) > cell / 2) {
         Side side = middle > 0 ? Side.LEFT : Side.RIGHT;

@@ -17,6 +17,9 @@ import java.util.OptionalLong;
 final class FeatureAreas {
   private static final int ARC_SAMPLES = 32;
 
+  /** Wider than any part: 1000 km. */
+  private static final double UNBOUNDED = 1e18;
+
   private final List<Area> areas = new ArrayList<>();
 
   private record Area(
@@ -40,7 +43,7 @@ final class FeatureAreas {
     }
 
     double size() {
-      return (xHigh - xLow) * (yHigh - yLow);
+      return Math.min(xHigh - xLow, UNBOUNDED) * Math.min(yHigh - yLow, UNBOUNDED);
     }
 
     boolean contains(double x, double y) {

@@ -4,6 +4,12 @@ import hairline.checks.setup.ToolShape;
 
 /** The floors that tools leave where it is not one height: under ramps, balls, corner radii. */
 final class Floors {
+  /** What rounding may do to a distance. */
+  private static final double ROUNDING_PM = 1;
+
+  private static final int TABLE = 33;
+  private static final int SEARCHES = 30;
+
   private Floors() {}
 
   /** The floor under one stretch of a path. */
@@ -20,14 +26,22 @@ final class Floors {
     double startY = path.y0 - path.centreY();
     double endX = path.x1 - path.centreX();
     double endY = path.y1 - path.centreY();
-    return (x, y) -> {
-      double dx = x - path.centreX();
-      double dy = y - path.centreY();
-      double distance =
-          Spans.inSector(dx, dy, path.sweep(), startX, startY, endX, endY)
-              ? Math.abs(Math.sqrt(dx * dx + dy * dy) - r)
-              : Math.min(distance(dx - startX, dy - startY), distance(dx - endX, dy - endY));
-      return path.z0 + Math.round(cutter.profilePm(distance));
+    return new HeightGrid.Floor() {
+      @Override
+      public long at(double x, double y) {
+        double dx = x - path.centreX();
+        double dy = y - path.centreY();
+        double distance =
+            Spans.inSector(dx, dy, path.sweep(), startX, startY, endX, endY)
+                ? Math.abs(distance(dx, dy) - r)
+                : Math.min(distance(dx - startX, dy - startY), distance(dx - endX, dy - endY));
+        return path.z0 + Math.round(cutter.profilePm(distance));
+      }
+
+      @Override
+      public long tip(double x, double y, long floor) {
+        return cutter.leavesFloor() ? floor : path.z0;
+      }
     };
   }
 
@@ -37,8 +51,8 @@ final class Floors {
 
   /**
    * The lowest that the tool's end comes over a point while the tip goes straight from one point to
-   * another. Exact for flat and ball tools; for a corner radius on a slope the lower of a few
-   * places of the tool is taken, which may lie a little too high.
+   * another. How far the tip then is ahead of the point depends on the point's distance across the
+   * path alone: in closed form for flat and ball tools, for a corner radius from a short table.
    */
   private static final class Straight implements HeightGrid.Floor {
     private final Surface.Piece piece;
@@ -48,6 +62,7 @@ final class Floors {
     private final double length;
     private final double slope;
     private final double sine;
+    private final double[] aheads;
 
     Straight(Surface.Piece piece, Cutter cutter) {
       this.piece = piece;
@@ -59,6 +74,7 @@ final class Floors {
       this.dy = length == 0 ? 0 : runY / length;
       this.slope = length == 0 ? 0 : (piece.z1() - piece.z0()) / length;
       this.sine = slope / Math.sqrt(1 + slope * slope);
+      this.aheads = slope != 0 && cutter.shape() == ToolShape.BULL ? searchAheads() : new double[0];
     }
 
     @Override
@@ -76,33 +92,66 @@ final class Floors {
       if (slope == 0) {
         return Math.round(piece.z0() + profile(nearest - along, across2));
       }
-      if (cutter.shape() == ToolShape.BALL) {
-        double wide = Math.sqrt(Math.max(0, cutter.radiusPm() * cutter.radiusPm() - across2));
-        return tip(clamp(along - wide * sine, along, wide), along, across2);
+      double wide = Math.sqrt(Math.max(0, cutter.radiusPm() * cutter.radiusPm() - across2));
+      return tip(clamp(along + ahead(Math.abs(across), wide), along, wide), along, across2);
+    }
+
+    /** A ball cuts as deep as its tip beside the point; what has a floor as deep as that. */
+    @Override
+    public long tip(double x, double y, long floor) {
+      if (cutter.leavesFloor()) {
+        return floor;
       }
-      double flat2 = cutter.flatRadiusPm() * cutter.flatRadiusPm() - across2;
-      long low = tip(nearest, along, across2);
-      if (flat2 >= 0) {
-        double flat = Math.sqrt(flat2);
-        low =
-            Math.min(
-                low, tip(clamp(along - Math.signum(slope) * flat, along, flat), along, across2));
+      if (length == 0) {
+        return Math.round(Math.min(piece.z0(), piece.z1()));
       }
-      if (!cutter.flat()) {
-        double lean = cutter.cornerPm() * sine;
-        low = Math.min(low, tip(clamp(along - lean, along, Math.abs(lean)), along, across2));
-        double out = Math.sqrt(Math.max(0, flat2)) + Math.abs(lean);
-        low =
-            Math.min(low, tip(clamp(along - Math.signum(slope) * out, along, out), along, across2));
+      double along = (x - piece.x0()) * dx + (y - piece.y0()) * dy;
+      double z =
+          along <= 0 ? piece.z0() : along >= length ? piece.z1() : piece.z0() + slope * along;
+      return Math.round(z);
+    }
+
+    /** How far ahead of a point the tip is when the tool is lowest over it. */
+    private double ahead(double across, double wide) {
+      return switch (cutter.shape()) {
+        case FLAT -> -Math.signum(slope) * wide;
+        case BALL -> -sine * wide;
+        case BULL -> {
+          double place = across / cutter.radiusPm() * (TABLE - 1);
+          int below = (int) Math.max(0, Math.min(TABLE - 2, Math.floor(place)));
+          yield aheads[below] + (aheads[below + 1] - aheads[below]) * (place - below);
+        }
+      };
+    }
+
+    /** For a corner radius: searched, as the height is convex along the way. */
+    private double[] searchAheads() {
+      double[] table = new double[TABLE];
+      for (int k = 0; k < TABLE; k++) {
+        double across = cutter.radiusPm() * k / (TABLE - 1);
+        double wide =
+            Math.sqrt(Math.max(0, cutter.radiusPm() * cutter.radiusPm() - across * across));
+        double low = -wide;
+        double high = wide;
+        for (int n = 0; n < SEARCHES; n++) {
+          double a = low + (high - low) / 3;
+          double b = high - (high - low) / 3;
+          if (slope * a + profile(a, across * across) <= slope * b + profile(b, across * across)) {
+            high = b;
+          } else {
+            low = a;
+          }
+        }
+        table[k] = (low + high) / 2;
       }
-      return low;
+      return table;
     }
 
     /** A place of the tool on its way, no farther from the point than the reach. */
     private double clamp(double place, double along, double reach) {
       double nearest = Math.max(0, Math.min(length, along));
       double inside = Math.max(0, Math.min(length, place));
-      return Math.abs(inside - along) <= reach ? inside : nearest;
+      return Math.abs(inside - along) <= reach + ROUNDING_PM ? inside : nearest;
     }
 
     private long tip(double place, double along, double across2) {

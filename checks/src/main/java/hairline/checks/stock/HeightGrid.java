@@ -43,11 +43,13 @@ final class HeightGrid {
   private static final long[] NO_HEIGHTS = {};
   private static final int[] NO_IDS = {};
 
-  /** The floor that a tool leaves where it passes over a point. */
-  @FunctionalInterface
+  /** The floor that a tool leaves where it passes over a point; heights in picometres. */
   interface Floor {
-    /** Height of the floor over this point, in picometres. */
+    /** Height of the floor over this point. */
     long at(double x, double y);
+
+    /** Height from which the depth of the cut at this point is measured. */
+    long tip(double x, double y, long floor);
   }
 
   /** A square of cells, all alike while it has no arrays. */
@@ -339,7 +341,8 @@ final class HeightGrid {
         }
         tile.heights[place] = low;
         tile.ids[place] = low == z ? id : otherId;
-        found.add(before, height, low, band.row(k), column, column);
+        long tip = floor.tip((double) centre(column), y, low);
+        found.add(before, height, tip, band.row(k), column, column);
       }
     }
   }

@@ -30,12 +30,8 @@ final class Heights {
    */
   private boolean meaningful(Removed.Extent patch, Removed found) {
     return patch.cells > 0
-        && wideEnough(patch.across(), found.all().across(), CELLS_WIDE)
-        && wideEnough(patch.along(), found.all().along(), CELLS_LONG);
-  }
-
-  private boolean wideEnough(double patch, double all, int cells) {
-    return patch + cell >= Math.min(cells * cell, (all + cell) / 2);
+        && patch.width(cell) >= Math.min(CELLS_WIDE * cell, found.all().width(cell) / 2)
+        && patch.length(cell) >= Math.min(CELLS_LONG * cell, found.all().length(cell) / 2);
   }
 
   /** The heights, the largest first. */
@@ -52,7 +48,7 @@ final class Heights {
 
   private StepDown height(Move move, Surface surface, Path path, Removed found, int k) {
     double lengthMm =
-        Math.min(found.extent(k).along() + cell, Math.max(path.planLength(), cell)) / PM_PER_MM;
+        Math.min(found.extent(k).length(cell), Math.max(path.planLength(), cell)) / PM_PER_MM;
     long lowest = Math.min(path.z0, path.z1);
     // What lies below the stock is no height taken.
     long beyond = surface.depthBelowBottom(lowest);

@@ -10,7 +10,7 @@ import java.util.Arrays;
  */
 final class PathIndex {
   /** Moves kept for each square. */
-  static final int PER_SQUARE = 16;
+  static final int PER_SQUARE = 32;
 
   private static final double MOST_CROSSING = 0.02;
 
@@ -41,6 +41,7 @@ final class PathIndex {
   private boolean full;
 
   private double mostRadius;
+  private double leastRadius = Double.POSITIVE_INFINITY;
 
   /**
    * An empty index.
@@ -80,6 +81,7 @@ final class PathIndex {
       sweep[k] = path.sweep();
     }
     mostRadius = Math.max(mostRadius, radius);
+    leastRadius = Math.min(leastRadius, radius);
     next++;
     register(path);
   }
@@ -214,11 +216,21 @@ final class PathIndex {
    * @param high largest width looked for
    */
   double width(Station at, int side, double low, double high) {
+    double near = Math.max(0, low - at.radius() + leastRadius);
     double reach = high - at.radius() + mostRadius;
+    if (next == 0 || reach < near) {
+      return Double.NaN;
+    }
     double best = Double.NaN;
     double nx = -side * at.uy();
     double ny = side * at.ux();
-    Squares walk = new Squares(at.x(), at.y(), at.x() + nx * reach, at.y() + ny * reach, this.side);
+    Squares walk =
+        new Squares(
+            at.x() + nx * near,
+            at.y() + ny * near,
+            at.x() + nx * reach,
+            at.y() + ny * reach,
+            this.side);
     do {
       int slot = slot(walk.column, walk.row, false);
       if (slot < 0) {
@@ -230,7 +242,7 @@ final class PathIndex {
         if (k < 0 || level[k] != at.level() || (at.level() && z[k] > at.z())) {
           continue;
         }
-        double distance = distance(k, at, nx, ny, 0, reach);
+        double distance = distance(k, at, nx, ny, near, reach);
         double width = at.radius() + distance - cutterRadius[k];
         if (width >= low && width <= high && !(width >= best)) {
           best = width;

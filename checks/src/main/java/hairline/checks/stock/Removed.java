@@ -24,9 +24,11 @@ final class Removed {
   private double turn;
   private double startAngle;
   private double alongOffset;
+  private double length;
 
   // The surface before the entry that now runs: an entry's own ramp counts as that surface.
   private int entryId;
+  private boolean entrySettled;
   private int entryFromId;
   private long entryFromHeight;
 
@@ -36,6 +38,7 @@ final class Removed {
   private long[] deepest = new long[8];
   private final List<Extent> extents = new ArrayList<>();
   private final Extent all = new Extent();
+  private final Extent beside = new Extent();
   private final Extent unknown = new Extent();
   private boolean sawLost;
   private boolean sawOwn;
@@ -49,29 +52,34 @@ final class Removed {
     int cells;
     double acrossLow;
     double acrossHigh;
-    double alongLow;
-    double alongHigh;
+    private double leftLow;
+    private double rightHigh;
 
     private void clear() {
       cells = 0;
       acrossLow = Double.POSITIVE_INFINITY;
       acrossHigh = Double.NEGATIVE_INFINITY;
-      alongLow = Double.POSITIVE_INFINITY;
-      alongHigh = Double.NEGATIVE_INFINITY;
+      leftLow = Double.POSITIVE_INFINITY;
+      rightHigh = Double.NEGATIVE_INFINITY;
     }
 
-    private void cover(double across, double along) {
+    private void cover(double across) {
       acrossLow = Math.min(acrossLow, across);
       acrossHigh = Math.max(acrossHigh, across);
-      alongLow = Math.min(alongLow, along);
-      alongHigh = Math.max(alongHigh, along);
+      if (across >= 0) {
+        leftLow = Math.min(leftLow, across);
+      } else {
+        rightHigh = Math.max(rightHigh, across);
+      }
     }
 
     private void cover(Extent other) {
       if (other.cells > 0) {
         cells += other.cells;
-        cover(other.acrossLow, other.alongLow);
-        cover(other.acrossHigh, other.alongHigh);
+        acrossLow = Math.min(acrossLow, other.acrossLow);
+        acrossHigh = Math.max(acrossHigh, other.acrossHigh);
+        leftLow = Math.min(leftLow, other.leftLow);
+        rightHigh = Math.max(rightHigh, other.rightHigh);
       }
     }
 
@@ -80,9 +88,20 @@ final class Removed {
       return acrossHigh - acrossLow;
     }
 
-    /** Distance of the outermost cell centres along. */
-    double along() {
-      return alongHigh - alongLow;
+    /**
+     * Width of the widest strip: the whole, or where two strips lie apart on either side of the
+     * path, the wider one.
+     */
+    double width(double cell) {
+      if (leftLow - rightHigh <= 1.5 * cell || acrossLow >= 0 || acrossHigh < 0) {
+        return across() + cell;
+      }
+      return Math.max(acrossHigh - leftLow, rightHigh - acrossLow) + cell;
+    }
+
+    /** The length that its cells have at that width. */
+    double length(double cell) {
+      return cells * cell * cell / width(cell);
     }
   }
 
@@ -99,13 +118,13 @@ final class Removed {
     surfaces = 0;
     last = -1;
     all.clear();
+    beside.clear();
     unknown.clear();
     sawLost = false;
     sawOwn = false;
     sawOther = false;
     otherLevel = 0;
     overflow = false;
-    alongOffset = 0;
   }
 
   /** From here on no cells count as another surface. */
@@ -113,21 +132,48 @@ final class Removed {
     entryId = 0;
   }
 
-  /** Cells with this id count as the surface that was there before them. */
-  void setEntry(int id, int fromId, long fromHeight) {
+  /** From here on cells with this id count as the surface that was there before them. */
+  void beginEntry(int id) {
     entryId = id;
-    entryFromId = fromId;
-    entryFromHeight = fromHeight;
+    entrySettled = false;
   }
 
-  /** Measures across and along a straight line from here. */
-  void alongLine(double x, double y, double directionX, double directionY, double offset) {
+  /** Decides from which surface the entry goes down: the largest found so far. */
+  void settleEntry() {
+    if (entryId == 0 || entrySettled || nothing()) {
+      return;
+    }
+    entrySettled = true;
+    int cells = unknown.cells;
+    entryFromId = HeightGrid.VIRGIN;
+    for (int k = 0; k < surfaces; k++) {
+      if (extents.get(k).cells > cells) {
+        cells = extents.get(k).cells;
+        entryFromId = ids[k];
+        entryFromHeight = heights[k];
+      }
+    }
+  }
+
+  /**
+   * Measures across and along a straight line.
+   *
+   * @param x where it begins
+   * @param y where it begins
+   * @param directionX its unit direction
+   * @param directionY its unit direction
+   * @param offset how much of the path lies before it
+   * @param pathLength length of the whole path
+   */
+  void alongLine(
+      double x, double y, double directionX, double directionY, double offset, double pathLength) {
     arc = false;
     originX = x;
     originY = y;
     ux = directionX;
     uy = directionY;
     alongOffset = offset;
+    length = pathLength;
   }
 
   /** Measures across and along an arc about this centre. */
@@ -138,7 +184,7 @@ final class Removed {
     radius = arcRadius;
     startAngle = arcStartAngle;
     turn = Math.signum(arcTurn);
-    alongOffset = 0;
+    length = Math.abs(arcTurn) * arcRadius;
   }
 
   /**
@@ -146,7 +192,7 @@ final class Removed {
    *
    * @param id what left them
    * @param height their height
-   * @param floor the floor under them now
+   * @param floor the height from which to measure: the floor under them now, or the tool's tip
    * @param row their row
    * @param from first cell in the row
    * @param to last cell in the row
@@ -155,18 +201,21 @@ final class Removed {
     int surface = id;
     long top = height;
     if (entryId != 0 && id == entryId) {
-      surface = entryFromId;
-      top = entryFromHeight;
+      settleEntry();
+      if (entrySettled && entryFromId != Cut.NO_LEVEL) {
+        surface = entryFromId;
+        top = entryFromHeight;
+      }
     }
     if (surface == HeightGrid.VIRGIN) {
       cover(unknown, row, from, to);
-      cover(all, row, from, to);
+      coverAll(row, from, to);
       return;
     }
     int k = find(surface < 0 ? Cut.NO_LEVEL : surface, top);
     deepest[k] = Math.max(deepest[k], top - floor);
     cover(extents.get(k), row, from, to);
-    cover(all, row, from, to);
+    coverAll(row, from, to);
   }
 
   /** Takes a block of cells of one surface. */
@@ -219,24 +268,65 @@ final class Removed {
     double y = (row + 0.5) * cell;
     double x = (from + 0.5) * cell;
     if (!arc) {
-      cover(extent, x - originX, y - originY);
-      if (to > from) {
-        cover(extent, (to + 0.5) * cell - originX, y - originY);
-      }
+      extent.cover(across(x - originX, y - originY));
+      extent.cover(across((to + 0.5) * cell - originX, y - originY));
       return;
     }
     for (int i = from; i <= to; i++) {
       double dx = (i + 0.5) * cell - originX;
       double dy = y - originY;
-      double angle = turn * (StrictMath.atan2(dy, dx) - startAngle);
-      extent.cover(
-          turn * (radius - Math.sqrt(dx * dx + dy * dy)),
-          radius * (angle < 0 ? angle + 2 * Math.PI : angle));
+      extent.cover(turn * (radius - Math.sqrt(dx * dx + dy * dy)));
     }
   }
 
-  private void cover(Extent extent, double dx, double dy) {
-    extent.cover(dy * ux - dx * uy, dx * ux + dy * uy + alongOffset);
+  private void coverAll(int row, int from, int to) {
+    cover(all, row, from, to);
+    if (arc) {
+      for (int i = from; i <= to; i++) {
+        coverBeside(row, i, i);
+      }
+      return;
+    }
+    // Along a row the way along the path changes evenly: the ends to leave out can be told.
+    double first = along((from + 0.5) * cell - originX, (row + 0.5) * cell - originY);
+    double perCell = ux * cell;
+    int low = from;
+    int high = to;
+    if (perCell != 0) {
+      double atStart = from - first / perCell;
+      double atEnd = from + (length - first) / perCell;
+      low = (int) Math.max(from, Math.ceil(Math.min(atStart, atEnd)));
+      high = (int) Math.min(to, Math.floor(Math.max(atStart, atEnd)));
+    } else if (first < 0 || first > length) {
+      return;
+    }
+    if (low <= high) {
+      cover(beside, row, low, high);
+    }
+  }
+
+  private void coverBeside(int row, int from, int to) {
+    double dx = (from + 0.5) * cell - originX;
+    double dy = (row + 0.5) * cell - originY;
+    if (alongArc(dx, dy) <= length) {
+      cover(beside, row, from, to);
+    }
+  }
+
+  private double alongArc(double dx, double dy) {
+    double angle = turn * (StrictMath.atan2(dy, dx) - startAngle);
+    while (angle < 0) {
+      angle += 2 * Math.PI;
+    }
+    return radius * angle;
+  }
+
+  private double along(double dx, double dy) {
+    return dx * ux + dy * uy + alongOffset;
+  }
+
+  private double across(double dx, double dy) {
+    return dy * ux - dx * uy;
   }
 
   /** Adds what another look at the same move found. */
@@ -247,6 +337,7 @@ final class Removed {
       extents.get(mine).cover(other.extents.get(k));
     }
     all.cover(other.all);
+    beside.cover(other.beside);
     unknown.cover(other.unknown);
     sawLost |= other.sawLost;
     overflow |= other.overflow;
@@ -276,6 +367,11 @@ final class Removed {
   /** All cells above the floor. */
   Extent all() {
     return all;
+  }
+
+  /** Those beside the path, without what lies before its start and beyond its end. */
+  Extent beside() {
+    return beside;
   }
 
   int surfaces() {

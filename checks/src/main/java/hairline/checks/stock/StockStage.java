@@ -443,9 +443,7 @@ public final class StockStage implements EventSink {
     runLength = 0;
     int id = cutter.leavesFloor() ? entry.id(found) : Cut.NO_LEVEL;
     surface.cut(path, cutter, id, id, found);
-    if (cutter.leavesFloor()) {
-      entry.settle(found);
-    }
+    found.settleEntry();
     if (found.nothing() && !found.sawLost()) {
       air(move, basis, path);
       return;

@@ -8,6 +8,9 @@ import java.util.OptionalLong;
 
 /** What is known of the part under one work offset. */
 final class Surface {
+  /** Cells along a square of the path index: few moves of one pass then cross one square. */
+  private static final int CELLS_PER_SQUARE = 2;
+
   final String offset;
   final Optional<StockModel.Box> box;
   final HeightGrid grid;
@@ -22,9 +25,7 @@ final class Surface {
     this.offset = offset;
     this.box = model.box().filter(b -> b.offset().equals(offset));
     this.grid = new HeightGrid(model.cellPm(), box, budget);
-    this.index =
-        new PathIndex(
-            model.cellPm() * (double) StockModel.CELLS_PER_DIAMETER, model.limits().paths());
+    this.index = new PathIndex(CELLS_PER_SQUARE * (double) model.cellPm(), model.limits().paths());
     this.engagement = new Engagement.Finder(grid, index);
     this.spans = new Spans(grid);
     this.chordError = model.chordErrorPm();
@@ -155,7 +156,8 @@ final class Surface {
         piece.y0(),
         length == 0 ? 1 : dx / length,
         length == 0 ? 0 : dy / length,
-        piece.from());
+        piece.from(),
+        path.planLength());
   }
 
   /** Gives the floor of a level move, as far as it lies at its Z, to a level. */

@@ -268,6 +268,11 @@ final class Bench {
     return line;
   }
 
+  /** The line of a block before the latest one. */
+  int line(int back) {
+    return line + back;
+  }
+
   // What came out.
 
   <T> List<T> all(Class<T> type) {
