@@ -1,0 +1,48 @@
+package hairline.checks.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hairline.checks.finding.Finding;
+import org.junit.jupiter.api.Test;
+
+/** The figures of the step rules, re-derived by hand from the sheets of their programs. */
+class StepRulesTest {
+
+  @Test
+  void aStepDownIsTheDifferenceOfTwoLevelsAndNeedsTwoSmallestSteps() {
+    Finding finding = Programs.findings("step-below-smallest", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "height")).isCloseTo(20.5 - 20.0, within(1e-9));
+    assertThat(Programs.figure(finding, "limit")).isCloseTo(2 * 0.3, within(1e-12));
+    assertThat(20.6 - 20.0).isGreaterThanOrEqualTo(2 * 0.3);
+    assertThat(Programs.findings("step-below-smallest", "silent.nc")).isEmpty();
+  }
+
+  @Test
+  void aStepOfTwiceTheRepeatabilityMayNotBeThere() {
+    Finding finding = Programs.findings("step-within-repeatability", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "step")).isCloseTo(20.8 - 20.0, within(1e-9));
+    assertThat(2 * Programs.figure(finding, "repeatability")).isCloseTo(0.8, within(1e-12));
+    assertThat(Programs.findings("step-within-repeatability", "silent.nc")).isEmpty();
+  }
+
+  @Test
+  void depthsAgainstEdgeRadiusMinimumChipAndCuttingLength() {
+    Finding edge = Programs.findings("depth-below-edge-radius", "speaks.nc").get(0);
+    assertThat(Programs.figure(edge, "depth")).isCloseTo(1.4, within(1e-12));
+    assertThat(Programs.figure(edge, "edgeRadius")).isCloseTo(1.5, within(1e-12));
+    Finding minimum = Programs.findings("depth-below-minimum", "speaks.nc").get(0);
+    assertThat(Programs.figure(minimum, "minimum")).isCloseTo(0.30 * 1.5, within(1e-12));
+    assertThat(Programs.figure(minimum, "depth")).isCloseTo(0.4, within(1e-12));
+    Finding length = Programs.findings("depth-beyond-cutting-length", "speaks.nc").get(0);
+    assertThat(Programs.figure(length, "depth")).isCloseTo(0.6001, within(1e-12));
+  }
+
+  @Test
+  void aPitchThatIsNoWholeNumberOfIncrementsComesOutUneven() {
+    Finding finding = Programs.findings("step-uneven-after-rounding", "speaks.nc").get(0);
+    // 2.05 µm rounds to 2.1 µm (ties away from zero), 4.1 µm stays: 2.1, then 2.0
+    assertThat(Programs.figure(finding, "storedBefore")).isCloseTo(2.1, within(1e-12));
+    assertThat(Programs.figure(finding, "stored")).isCloseTo(4.1 - 2.1, within(1e-9));
+  }
+}
