@@ -72,6 +72,13 @@ final class CheckCommand implements Action {
   private boolean allowUnread;
 
   @Option(
+      names = "--summary",
+      description =
+          "Adds what the program does as a whole: moves, reach, time as programmed, tools, and the"
+              + " modal state at its end (text and json).")
+  private boolean summary;
+
+  @Option(
       names = "--format",
       paramLabel = "FORMAT",
       description = "Format of the report on standard output: ${COMPLETION-CANDIDATES} (text).")
@@ -125,7 +132,8 @@ final class CheckCommand implements Action {
     ReportOptions options =
         new ReportOptions(
             Version.number(), failOn.level(), colour.on(streams), quiet, verbose, asked(selection));
-    CheckRun run = new CheckRun(ProgramCheck.of(selection), sheets, options, allowUnread, messages);
+    CheckRun run =
+        new CheckRun(ProgramCheck.of(selection), sheets, options, allowUnread, summary, messages);
     try (Reports open = new Reports(format, streams.out(), wanted, options, messages)) {
       try (Progress progress = Progress.start(streams, inputs.size(), !quiet)) {
         run.run(inputs, workers, progress, open::program);

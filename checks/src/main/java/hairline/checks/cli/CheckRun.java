@@ -4,14 +4,16 @@ import hairline.checks.finding.Finding;
 import hairline.checks.finding.Level;
 import hairline.checks.finding.NotChecked;
 import hairline.checks.finding.ProgramResult;
+import hairline.checks.motion.ProgramFiles;
 import hairline.checks.report.CheckedProgram;
 import hairline.checks.report.ReportOptions;
 import hairline.checks.report.Verdict;
 import hairline.checks.rules.ProgramCheck;
 import hairline.checks.setup.Setup;
+import hairline.checks.timing.ProgramSummary;
+import hairline.parser.PartProgram;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.EnumMap;
 import java.util.List;
@@ -31,6 +33,7 @@ final class CheckRun {
   private final Sheets sheets;
   private final ReportOptions options;
   private final boolean allowUnread;
+  private final boolean withSummary;
   private final Messages messages;
   private ExitStatus status = ExitStatus.CLEAN;
   private int checked;
@@ -45,11 +48,13 @@ final class CheckRun {
       Sheets sheets,
       ReportOptions options,
       boolean allowUnread,
+      boolean withSummary,
       Messages messages) {
     this.check = check;
     this.sheets = sheets;
     this.options = options;
     this.allowUnread = allowUnread;
+    this.withSummary = withSummary;
     this.messages = messages;
   }
 
@@ -103,7 +108,7 @@ final class CheckRun {
 
   private Done check(Input input) {
     try {
-      return new Done(CheckedProgram.of(result(input)), Optional.empty());
+      return new Done(checked(input), Optional.empty());
     } catch (Failed e) {
       return failed(input, e);
     } catch (UncheckedIOException e) {
@@ -127,17 +132,26 @@ final class CheckRun {
     return new Done(CheckedProgram.failed(input.name(), failed.trouble()), Optional.of(failed));
   }
 
-  private ProgramResult result(Input input) throws Failed, IOException {
+  private CheckedProgram checked(Input input) throws Failed, IOException {
     if (input instanceof Input.Unusable unusable) {
       throw unusable.failed();
     }
     if (input instanceof Input.InFile file) {
       Inputs.lookAt(file);
-      Path path = file.path();
-      Setup setup = sheets.setupFor(Optional.of(path));
-      return check.check(path, setup);
+      Setup setup = sheets.setupFor(Optional.of(file.path()));
+      return CheckedProgram.of(
+          check.check(file.path(), setup),
+          summary(sink -> ProgramFiles.of(file.path(), sink), setup));
     }
-    return check.check(((Input.Spooled) input).program(), sheets.setupFor(Optional.empty()));
+    PartProgram program = ((Input.Spooled) input).program();
+    Setup setup = sheets.setupFor(Optional.empty());
+    return CheckedProgram.of(
+        check.check(program, setup), summary(sink -> ProgramFiles.alone(program, sink), setup));
+  }
+
+  private Optional<ProgramSummary> summary(Summaries.Source source, Setup setup)
+      throws IOException {
+    return withSummary ? Optional.of(Summaries.of(source, setup)) : Optional.empty();
   }
 
   private void due(Done done, Taker taker, Progress progress) {

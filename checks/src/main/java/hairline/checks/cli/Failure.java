@@ -26,6 +26,10 @@ enum Failure {
   REPORT_WITHOUT_FILE(
       ExitStatus.USAGE, "--report `%s` is no FORMAT=FILE", "such as --report sarif=hairline.sarif"),
   REPORT_FORMAT_UNKNOWN(ExitStatus.USAGE, "there is no report format `%s`", "the formats are %2$s"),
+  INIT_WANTS_A_FILE(
+      ExitStatus.USAGE,
+      "a starter sheet is made for one program, and `%s` is a folder",
+      "name one of its programs; the sheet serves the whole folder when it is called setup.yaml"),
   OUTPUT_FOLDER_MISSING(
       ExitStatus.USAGE,
       "cannot write `%s`: its folder does not exist",

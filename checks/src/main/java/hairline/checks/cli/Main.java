@@ -24,7 +24,13 @@ import picocli.CommandLine.UnmatchedArgumentException;
     name = "hairline",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    subcommands = CheckCommand.class,
+    subcommands = {
+      CheckCommand.class,
+      RulesCommand.class,
+      ExplainCommand.class,
+      InitCommand.class,
+      CompletionCommand.class
+    },
     description = "Checks G-code part programs of micro-features before they run.",
     footer = {
       "",

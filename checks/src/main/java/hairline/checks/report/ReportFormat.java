@@ -10,6 +10,24 @@ public enum ReportFormat {
     public ReportWriter writer(OutputStream out, ReportOptions options) {
       return new TextReport(out, options);
     }
+  },
+  JSON {
+    @Override
+    public ReportWriter writer(OutputStream out, ReportOptions options) {
+      return new JsonReport(out, options);
+    }
+  },
+  SARIF {
+    @Override
+    public ReportWriter writer(OutputStream out, ReportOptions options) {
+      return new SarifReport(out, options);
+    }
+  },
+  JUNIT {
+    @Override
+    public ReportWriter writer(OutputStream out, ReportOptions options) {
+      return new JunitReport(out, options);
+    }
   };
 
   /** A writer of this format; what it writes is UTF-8. */

@@ -8,6 +8,7 @@ import hairline.checks.finding.Occurrence;
 import hairline.checks.finding.ProgramResult;
 import hairline.checks.finding.ProgramResult.SourceLine;
 import hairline.checks.motion.Place;
+import hairline.checks.setup.SheetReader;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -20,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * The report for people. Labels and line numbers stand in a gutter on the left, what they speak of
@@ -60,6 +62,12 @@ final class TextReport implements ReportWriter {
     }
     ProgramResult result = program.result().orElseThrow();
     sheet(result);
+    if (program.summary().isPresent()) {
+      line("");
+      for (SummaryText.Line part : SummaryText.of(program.summary().get())) {
+        labelled(part.label(), Paint.QUIET, part.text());
+      }
+    }
     for (Finding finding : result.findings()) {
       line("");
       finding(result, finding);
@@ -96,7 +104,11 @@ final class TextReport implements ReportWriter {
           "sheet",
           Paint.WARNING,
           "none found: nothing is known of machine, tools and job. "
-              + "The embedded default sheet stands in for it");
+              + "The embedded default sheet stands in and assumes "
+              + new SheetReader()
+                  .embedded().givenValues().stream()
+                      .filter(value -> !value.startsWith("machine.name"))
+                      .collect(Collectors.joining(", ")));
     } else {
       labelled("sheet", Paint.QUIET, result.sheet());
     }

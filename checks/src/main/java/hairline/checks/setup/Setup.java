@@ -67,6 +67,15 @@ public final class Setup {
     return Resolving.sheet(values, key);
   }
 
+  /** The values that the sheet itself gives, each as {@code key = value}, in its order. */
+  public List<String> givenValues() {
+    return values.keys().stream().map(key -> key + " = " + format(key)).toList();
+  }
+
+  private <T> String format(Key<T> key) {
+    return values.given(key).map(key::format).orElse("");
+  }
+
   /** Where the sheet gives the value. */
   public Optional<SourcePosition> positionOf(Key<?> key) {
     return values.position(key);

@@ -1,0 +1,126 @@
+package hairline.checks.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import hairline.checks.finding.Quantities;
+import hairline.checks.motion.Axis;
+import hairline.checks.motion.Extent;
+import hairline.checks.motion.ToolUse;
+import hairline.checks.timing.Gap;
+import hairline.checks.timing.ProgramSummary;
+import hairline.checks.timing.TimeTaken;
+import java.io.IOException;
+import java.util.Map;
+
+/** The summary of a program in the JSON report. */
+final class SummaryJson {
+  private static final double PER_UNIT_LINEAR = 1e9;
+  private static final double PER_UNIT_ROTARY = 1e6;
+
+  private SummaryJson() {}
+
+  static void write(JsonGenerator json, ProgramSummary summary) throws IOException {
+    json.writeStartObject();
+    json.writeNumberField("blocks", summary.blocks());
+    json.writeNumberField("moves", summary.moves());
+    json.writeNumberField("rapids", summary.rapids());
+    json.writeNumberField("lines", summary.lines());
+    json.writeNumberField("arcsClockwise", summary.arcsClockwise());
+    json.writeNumberField("arcsCounterClockwise", summary.arcsCounterClockwise());
+    json.writeNumberField("inCycles", summary.inCycles());
+    json.writeNumberField("dwells", summary.dwells());
+    JsonText.number(json, "rapidMm", summary.rapidMm());
+    JsonText.number(json, "feedMm", summary.feedMm());
+    time(json, summary);
+    json.writeArrayFieldStart("reach");
+    for (ProgramSummary.Reach reach : summary.extents()) {
+      json.writeStartObject();
+      json.writeStringField("workOffset", reach.workOffset());
+      extents(json, "rapid", reach.rapid());
+      extents(json, "feed", reach.feed());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("tools");
+    for (ToolUse tool : summary.tools()) {
+      tool(json, tool);
+    }
+    json.writeEndArray();
+    json.writeObjectFieldStart("calls");
+    for (Map.Entry<String, Long> call : summary.calls().entrySet()) {
+      json.writeNumberField(call.getKey(), call.getValue());
+    }
+    json.writeEndObject();
+    json.writeArrayFieldStart("doubts");
+    for (ProgramSummary.Doubt doubt : summary.doubts()) {
+      json.writeStartObject();
+      JsonText.text(json, "what", doubt.what());
+      json.writeNumberField("line", doubt.first().line());
+      json.writeNumberField("count", doubt.count());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    if (summary.ending().isPresent()) {
+      ending(json, summary.ending().get());
+    }
+    json.writeEndObject();
+  }
+
+  private static void time(JsonGenerator json, ProgramSummary summary) throws IOException {
+    TimeTaken time = summary.time();
+    json.writeObjectFieldStart("time");
+    JsonText.number(json, "atLeastSeconds", time.atLeastSeconds());
+    if (!Double.isInfinite(time.atMostSeconds())) {
+      JsonText.number(json, "atMostSeconds", time.atMostSeconds());
+    }
+    JsonText.number(json, "feedSeconds", summary.feedSeconds());
+    JsonText.number(json, "rapidSeconds", summary.rapidSeconds());
+    JsonText.number(json, "dwellSeconds", summary.dwellSeconds());
+    JsonText.texts(
+        json, "unknown", time.gaps().stream().map(Gap::cause).map(c -> c.reason()).toList());
+    json.writeEndObject();
+  }
+
+  private static void extents(JsonGenerator json, String name, Map<Axis, Extent> extents)
+      throws IOException {
+    json.writeObjectFieldStart(name);
+    for (Map.Entry<Axis, Extent> extent : extents.entrySet()) {
+      double perUnit = extent.getKey().linear() ? PER_UNIT_LINEAR : PER_UNIT_ROTARY;
+      json.writeObjectFieldStart(extent.getKey().name());
+      JsonText.number(json, "lowest", extent.getValue().lowest() / perUnit);
+      JsonText.number(json, "highest", extent.getValue().highest() / perUnit);
+      json.writeEndObject();
+    }
+    json.writeEndObject();
+  }
+
+  private static void tool(JsonGenerator json, ToolUse tool) throws IOException {
+    json.writeStartObject();
+    if (tool.number().isPresent()) {
+      json.writeNumberField("number", tool.number().getAsInt());
+    }
+    json.writeNumberField("firstLine", tool.firstLine());
+    json.writeArrayFieldStart("speedsRpm");
+    for (double speed : tool.speedsRpm()) {
+      json.writeNumber(Quantities.significant(speed, 9));
+    }
+    json.writeEndArray();
+    if (tool.feedsMmPerMin().isPresent()) {
+      JsonText.number(json, "lowestFeedMmPerMin", tool.feedsMmPerMin().get().lowest());
+      JsonText.number(json, "highestFeedMmPerMin", tool.feedsMmPerMin().get().highest());
+    }
+    JsonText.number(json, "feedMm", tool.feedMm());
+    json.writeEndObject();
+  }
+
+  private static void ending(JsonGenerator json, ProgramSummary.Ending ending) throws IOException {
+    json.writeObjectFieldStart("end");
+    json.writeNumberField("line", ending.at().line());
+    JsonText.text(json, "code", ending.code());
+    json.writeObjectFieldStart("modes");
+    for (Map.Entry<String, String> mode : ModesText.of(ending.modes()).entrySet()) {
+      json.writeStringField(mode.getKey(), mode.getValue());
+    }
+    json.writeEndObject();
+    json.writeEndObject();
+  }
+}

@@ -1,0 +1,125 @@
+package hairline.checks.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hairline.checks.rules.Rules;
+import hairline.checks.setup.SheetReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The commands beside {@code check}. */
+class CommandsTest {
+  @TempDir private Path folder;
+
+  private Path program(String text) throws IOException {
+    return Files.writeString(folder.resolve("part.nc"), text);
+  }
+
+  @Test
+  void rulesAreListedAndExplained() {
+    Ran list = Ran.of("rules");
+    assertThat(list.status()).isZero();
+    Rules.all()
+        .forEach(
+            rule -> {
+              String name = rule.info().name();
+              assertThat(list.out()).contains(name).contains(rule.info().summary());
+              assertThat(Ran.of("explain", name).out()).startsWith("# " + name + "\n");
+            });
+  }
+
+  @Test
+  void anUnknownRuleIsAnsweredByTheNearest() {
+    Ran ran = Ran.of("explain", "digits-below-resolutoin");
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.out()).isEmpty();
+    assertThat(ran.err()).contains("nearest is `digits-below-resolution`");
+    assertThat(Ran.of("explain").status()).isEqualTo(2);
+  }
+
+  @Test
+  void aStarterSheetReadsAsItIsAndNamesToolsAndSpeeds() throws Exception {
+    Path program = program("G21 G90\nG54\nT3 M6\nS30000 M3\nG0 X0.\nM30\n");
+    Ran ran = Ran.of("init", program.toString());
+    assertThat(ran.status()).isZero();
+    assertThat(ran.out()).contains("- number: 3").contains("30000 rpm");
+    assertThat(new SheetReader().parse(ran.out(), "starter").tools()).hasSize(1);
+  }
+
+  @Test
+  void aStarterSheetReplacesNothingUnasked() throws IOException {
+    Path program = program("G21 G90\nM30\n");
+    Path sheet = folder.resolve("setup.yaml");
+    String[] args = {"init", program.toString(), "-o", sheet.toString()};
+    assertThat(Ran.of(args)).isEqualTo(new Ran(0, "", ""));
+    assertThat(sheet).content().startsWith("# Setup sheet for ");
+    Files.writeString(sheet, "mine");
+    Ran again = Ran.of(args);
+    assertThat(again.status()).isEqualTo(2);
+    assertThat(again.err()).contains("is there already").contains("--force");
+    assertThat(sheet).hasContent("mine");
+    assertThat(Ran.of("init", "--force", program.toString(), "-o", sheet.toString()).status())
+        .isZero();
+    Ran over = Ran.of("init", "--force", program.toString(), "-o", program.toString());
+    assertThat(over.status()).isEqualTo(2);
+    assertThat(over.err()).contains("over an input");
+    assertThat(program).hasContent("G21 G90\nM30\n");
+  }
+
+  @Test
+  void initSaysWhatIsWrongWithItsInput() throws IOException {
+    assertThat(Ran.of("init", folder.toString()).err()).contains("is a folder");
+    assertThat(Ran.of("init", folder.resolve("gone.nc").toString()).status()).isEqualTo(3);
+    assertThat(Ran.of("init", program("").toString()).err()).contains("is empty");
+    String missing = folder.resolve("no/such/setup.yaml").toString();
+    assertThat(Ran.of("init", program("M30\n").toString(), "-o", missing).err())
+        .contains("its folder does not exist");
+  }
+
+  @Test
+  void theSummaryTellsWhatTheProgramDoes() throws IOException {
+    Path program =
+        program(
+            """
+            G21 G90 G17 G94
+            G54
+            T3 M6
+            S30000 M3
+            G0 X0. Y0. Z1.
+            G1 Z-0.5 F60.
+            X6. F120.
+            G2 X8. Y2. I0. J2.
+            M30
+            """);
+    Ran ran = Ran.of("check", "--only=digits-below-resolution", "--summary", program.toString());
+    assertThat(ran.out())
+        .contains("moves  4 in 9 blocks: 1 rapid, 2 straight, 1 arc (1 clockwise)")
+        .contains("G54 at feed: ")
+        .contains("T3 from line")
+        .contains("end  line 9, M30");
+    assertThat(Ran.of("check", program.toString()).out()).doesNotContain("moves  ");
+  }
+
+  @Test
+  void completionNamesCommandsAndOptions() {
+    assertThat(Ran.of("completion").out())
+        .contains("explain")
+        .contains("--fail-on")
+        .contains("junit");
+  }
+
+  @Test
+  void helpAndVersionGoToStandardOutput() {
+    for (String command : new String[] {"check", "rules", "explain", "init", "completion"}) {
+      Ran ran = Ran.of(command, "--help");
+      assertThat(ran.status()).isZero();
+      assertThat(ran.err()).isEmpty();
+      assertThat(ran.out()).startsWith("Usage: hairline " + command);
+    }
+    assertThat(Ran.of("--version").out()).startsWith("hairline ");
+    assertThat(Ran.of("--help").out()).contains("no prove-out");
+  }
+}

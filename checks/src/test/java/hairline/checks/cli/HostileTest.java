@@ -1,0 +1,100 @@
+package hairline.checks.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import hairline.checks.report.ReportFormat;
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.Duration;
+import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Names, comments and texts that are out to harm whoever reads the report. */
+class HostileTest {
+  private static final String SEQUENCE = "\u001b]0;owned\u0007\u001b[2J<script>&\u202e";
+
+  @TempDir private Path folder;
+
+  private static void harmless(String text) {
+    text.codePoints()
+        .filter(c -> c != '\n')
+        .forEach(
+            c ->
+                assertThat(c >= ' ' && c != 0x7F && !(c >= 0x80 && c < 0xA0) && c != 0x202E)
+                    .as("U+%04X", c)
+                    .isTrue());
+  }
+
+  private Path file(String name, String text) throws IOException {
+    assumeTrue(File.separatorChar == '/');
+    try {
+      return Files.writeString(folder.resolve(name), text);
+    } catch (InvalidPathException e) {
+      assumeTrue(false, "this locale has no such name");
+      throw e;
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(ReportFormat.class)
+  void namesAndCommentsComeOutHarmless(ReportFormat format) throws IOException {
+    Path program =
+        file(
+            SEQUENCE.replace("/", "") + ".nc",
+            "G21 G90 (" + SEQUENCE + ")\nG54\nG0 X0.0000001 (" + SEQUENCE + ")\nG1 X[[1\nM30\n");
+    Ran ran = Ran.of("check", "--format=" + format, program.toString());
+    assertThat(ran.status()).isLessThan(4);
+    harmless(ran.out());
+    harmless(ran.err());
+    assertThat(ran.out()).contains("owned");
+  }
+
+  @Test
+  void messagesOnStandardErrorComeOutHarmless() throws IOException {
+    Path sheet = file("setup.yaml", "machine: {\"" + "x\\e[31m" + "\": 1}\n");
+    Path program = file("a.nc", "M30\n");
+    Ran wrong = Ran.of("check", program.toString(), "--setup", sheet.toString());
+    assertThat(wrong.status()).isEqualTo(2);
+    harmless(wrong.err());
+    for (String command : new String[] {SEQUENCE, "check"}) {
+      Ran ran = Ran.of(command, "--" + SEQUENCE, SEQUENCE);
+      assertThat(ran.status()).isEqualTo(2);
+      harmless(ran.err());
+    }
+  }
+
+  @Test
+  void awkwardProgramsEndInGoodTime() throws IOException {
+    Path bytes = folder.resolve("nul.nc");
+    Files.write(bytes, "G21 G90\nG54\nG0 X1.\0\nM30\n".getBytes(StandardCharsets.ISO_8859_1));
+    Path digits = file("digits.nc", "G21\nG1 X" + "1".repeat(1_000_000) + "\nM30\n");
+    Path brackets = file("brackets.nc", "G21\nG1 X" + "[".repeat(10_000) + "\nM30\n");
+    Path endless = file("endless.nc", "O1\nG21 G90\nM98 P1\nM30\n");
+    Path billion = file("billion.nc", "O1\nG21 G90\nM98 P2 L1000000000\nM30\nO2\nG4 P0.\nM99\n");
+    for (Path program : new Path[] {bytes, digits, brackets, endless, billion}) {
+      Assertions.assertTimeout(
+          Duration.ofMinutes(2),
+          () -> {
+            Ran ran =
+                Ran.of("check", "--set=machine.control.step_budget=100000", program.toString());
+            assertThat(ran.status()).as(program + ran.err()).isBetween(0, 3);
+            assertThat(ran.err()).doesNotContain("Exception");
+          });
+    }
+  }
+
+  @Test
+  void theBarIsOfFixedLength() {
+    assertThat(Progress.bar(3, 12, 4))
+        .isEqualTo("██████░░░░░░░░░░░░░░░░░░ 3 of 12 programs checked, 4 s");
+    assertThat(Progress.bar(0, 1, 1)).contains("0 of 1 program checked");
+  }
+}
