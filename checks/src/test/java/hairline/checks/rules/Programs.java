@@ -65,6 +65,15 @@ final class Programs {
         .toList();
   }
 
+  /** The text of an annotated program. */
+  static String text(String rule, String program) {
+    try {
+      return Files.readString(ROOT.resolve("rules").resolve(rule).resolve(program));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   /** The figure of a finding's first occurrence. */
   static double figure(Finding finding, String name) {
     return finding.first().figures().stream()

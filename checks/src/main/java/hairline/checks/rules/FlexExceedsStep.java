@@ -1,0 +1,174 @@
+package hairline.checks.rules;
+
+import com.google.auto.service.AutoService;
+import hairline.checks.cutting.Band;
+import hairline.checks.cutting.Certainty;
+import hairline.checks.cutting.CuttingForce;
+import hairline.checks.cutting.Flex;
+import hairline.checks.cutting.FloorError;
+import hairline.checks.cutting.ToolBeam;
+import hairline.checks.finding.Level;
+import hairline.checks.finding.Quantities;
+import hairline.checks.rules.RuleInfo.Group;
+import hairline.checks.rules.RuleInfo.Need;
+import hairline.checks.setup.LimitKeys;
+import hairline.checks.stock.Cut;
+import hairline.checks.stock.StepFound;
+import hairline.checks.stock.Terrace;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The bending tool leaves the two levels of a step at different errors. */
+@AutoService(Rule.class)
+public final class FlexExceedsStep implements Rule {
+  private static final RuleInfo INFO =
+      RuleInfo.of(
+          "flex-exceeds-step",
+          Level.ERROR,
+          Group.STEPS,
+          "the bending tool changes a step by more than its share",
+          Need.OVERLAP);
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  /** So many levels are followed; steps of later ones are not checked. */
+  private static final int MOST_LEVELS = 100_000;
+
+  /** The largest error that a level's cuts left on its floor. */
+  private record Floor(
+      FloorError error, ToolLoads.Load load, CuttingForce.Cutting force, String arithmetic) {}
+
+  @Override
+  public void begin(RuleContext context, Subscriptions on) {
+    Map<Integer, Floor> floors = new HashMap<>();
+    ToolLoads.each(
+        context,
+        on,
+        (tooth, load) -> {
+          if (tooth.cut().runsAtLevel()
+              && tooth.cut().levelId() > Cut.UNCUT
+              && load.force() instanceof CuttingForce.Cutting force
+              && floors.size() < MOST_LEVELS) {
+            FloorError error = load.flex().floorError(force, load.mill().floorRadiusMm());
+            floors.merge(
+                tooth.cut().levelId(),
+                new Floor(error, load, force, load.arithmetic(tooth, force)),
+                FlexExceedsStep::larger);
+          }
+        });
+    on.event(
+        StepFound.class,
+        step ->
+            context
+                .need(LimitKeys.FLEX_SHARE, step.at())
+                .ifPresent(share -> judge(context, floors, step, share)));
+  }
+
+  private static Floor larger(Floor a, Floor b) {
+    return Math.abs(b.error().deeperUm().typical()) > Math.abs(a.error().deeperUm().typical())
+        ? b
+        : a;
+  }
+
+  private static void judge(
+      RuleContext context, Map<Integer, Floor> floors, StepFound step, double share) {
+    Optional<Floor> lower = Optional.ofNullable(floors.get(step.lower().levelId()));
+    Optional<Floor> upper = Optional.ofNullable(floors.get(step.upper().levelId()));
+    if (lower.isEmpty() || (upper.isEmpty() && !step.upper().uncut())) {
+      Terrace missing = lower.isEmpty() ? step.lower() : step.upper();
+      context.notChecked(
+          "the force on the level at " + Quantities.mm(missing.storedZPm()) + " is not known",
+          step.at());
+      return;
+    }
+    Band errorUm = FloorError.ofStepUm(lower.get().error(), upper.map(Floor::error));
+    double allowedUm = step.heightPm() / 1e6 * share;
+    boolean bound = lower.get().load().bound() || upper.map(f -> f.load().bound()).orElse(false);
+    if (bound) {
+      double worstUm =
+          Math.max(
+              Math.abs(lower.get().error().deeperUm().typical()),
+              upper.map(f -> Math.abs(f.error().deeperUm().typical())).orElse(0.0));
+      if (worstUm > allowedUm) {
+        context.notChecked(ToolLoads.WIDTH_UNKNOWN, step.at());
+      }
+      return;
+    }
+    Certainty over = errorUm.above(allowedUm);
+    context
+        .occurrence(
+            over,
+            step.at(),
+            "the tool's flex changes the step of "
+                + Quantities.um(step.heightPm())
+                + " by "
+                + Bands.um(errorUm)
+                + ", allowed "
+                + Quantities.um(allowedUm))
+        .ifPresent(
+            occurrence -> {
+              occurrence
+                  .fact(
+                      "lower level: floor "
+                          + Bands.um(lower.get().error().deeperUm())
+                          + " too deep ("
+                          + lower.get().arithmetic()
+                          + ")")
+                  .fact(
+                      upper
+                          .map(
+                              f ->
+                                  "upper level: floor "
+                                      + Bands.um(f.error().deeperUm())
+                                      + " too deep")
+                          .orElse("upper level: uncut, no error"))
+                  .fact(
+                      "allowed is "
+                          + LimitKeys.FLEX_SHARE.path()
+                          + " "
+                          + Quantities.significant(share, 4)
+                          + " of the step")
+                  .cure(cure(lower.get(), upper, allowedUm))
+                  .figure("flex", errorUm.typical(), "µm")
+                  .figure("flexLow", errorUm.low(), "µm")
+                  .figure("allowed", allowedUm, "µm")
+                  .figure("step", step.heightPm() / 1e6, "µm")
+                  .operation(step.later().lastOperation())
+                  .cause("step " + step.heightPm())
+                  .severity(errorUm.typical() / allowedUm);
+              context.report(occurrence);
+            });
+  }
+
+  private static String cure(Floor lower, Optional<Floor> upper, double allowedUm) {
+    OptionalDouble neckMm =
+        lower
+            .load()
+            .body()
+            .longestNeckMm(
+                beam -> stepErrorUm(beam, lower, upper.filter(u -> sameTool(u, lower))), allowedUm);
+    return neckMm.isPresent()
+        ? "a neck of " + Quantities.mm(neckMm.getAsDouble()) + " or less, or a lower force"
+        : "a stiffer tool, or a lower force: a shallower last pass over both levels";
+  }
+
+  private static boolean sameTool(Floor a, Floor b) {
+    return a.load().body().equals(b.load().body());
+  }
+
+  private static double stepErrorUm(ToolBeam beam, Floor lower, Optional<Floor> upper) {
+    return FloorError.ofStepUm(errorWith(beam, lower), upper.map(floor -> errorWith(beam, floor)))
+        .typical();
+  }
+
+  private static FloorError errorWith(ToolBeam beam, Floor floor) {
+    Flex flex = floor.load().flex();
+    return new Flex(beam, flex.youngsModulusGPa(), flex.forceAtMm())
+        .floorError(floor.force(), floor.load().mill().floorRadiusMm());
+  }
+}
