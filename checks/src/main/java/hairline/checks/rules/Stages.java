@@ -23,9 +23,9 @@ public record Stages(EventSink first, ProgramTime time, SpindleWarmth warmth) {
   /** Builds the chain before the rules. */
   static Stages before(Setup setup, EventSink rules) {
     ProgramTime time = new ProgramTime();
-    SpindleWarmth warmth =
-        new SpindleWarmth(
-            WarmUpDemand.of(setup), time, new StockStage(StockModel.of(setup), rules));
-    return new Stages(new Timeline(TimeTable.of(setup), time, warmth), time, warmth);
+    SpindleWarmth warmth = new SpindleWarmth(WarmUpDemand.of(setup), time, rules);
+    Timeline timeline = new Timeline(TimeTable.of(setup), time, warmth);
+    // Time comes behind the stock: that one holds events back, and rules want the time of theirs.
+    return new Stages(new StockStage(StockModel.of(setup), timeline), time, warmth);
   }
 }

@@ -8,13 +8,15 @@ import hairline.checks.motion.Move;
 import hairline.checks.motion.Place;
 import hairline.checks.motion.Position;
 import hairline.checks.setup.AxisValues;
+import hairline.checks.stock.Cut;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * Counts the time of a program as programmed: every move at its commanded feed or at the rapid rate
  * from end to end, no acceleration. Hands every event on unchanged; the time then held in {@link
- * ProgramTime} is that at the start of the event.
+ * ProgramTime} is that at the start of the event. It stands behind the stage that makes moves into
+ * cuts, because that one holds events back.
  *
  * <p>What takes time: moves, dwells, tool changes, measuring and warm-up codes, a start or change
  * of speed where the control waits for it, M0 and M60. M1 takes none, the switch for it is held to
@@ -50,12 +52,10 @@ public final class Timeline implements EventSink {
 
   @Override
   public void accept(Event event) {
-    if (event instanceof Move move) {
-      if (move.isFeed()) {
-        feed(move);
-      } else {
-        rapid(move);
-      }
+    if (event instanceof Cut cut) {
+      move(cut.move());
+    } else if (event instanceof Move move) {
+      move(move);
     } else if (event instanceof Event.SpindleChanged change) {
       spindle(change);
     } else if (event instanceof Event.Dwelled dwell) {
@@ -70,6 +70,14 @@ public final class Timeline implements EventSink {
       time.next(0);
     }
     next.accept(event);
+  }
+
+  private void move(Move move) {
+    if (move.isFeed()) {
+      feed(move);
+    } else {
+      rapid(move);
+    }
   }
 
   private void feed(Move move) {

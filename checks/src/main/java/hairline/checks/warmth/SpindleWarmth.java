@@ -9,6 +9,7 @@ import hairline.checks.motion.Place;
 import hairline.checks.setup.CodeKeys;
 import hairline.checks.setup.Key;
 import hairline.checks.setup.SpindleKeys;
+import hairline.checks.stock.Cut;
 import hairline.checks.timing.Answer;
 import hairline.checks.timing.Cause;
 import hairline.checks.timing.Gap;
@@ -16,6 +17,7 @@ import hairline.checks.timing.ProgramTime;
 import hairline.checks.timing.TimePoint;
 import hairline.checks.timing.TimeTaken;
 import hairline.checks.timing.Timeline;
+import hairline.parser.Block;
 import hairline.parser.Problem;
 import hairline.parser.Span;
 import java.util.ArrayList;
@@ -34,7 +36,8 @@ import org.jspecify.annotations.Nullable;
  * <p>A warm-up is a warm-up code, or the spindle at the speed asked for the time asked, in sum,
  * with no stop longer than {@code limits.idle_time}. It expires once the spindle stood longer than
  * {@code valid_for}; M0 and M60 count as longer than any limit, and the spindle stands in a tool
- * change. Warming up again while valid changes nothing. M1 is held to be switched off.
+ * change. Warming up again while valid changes nothing. M1 is held to be switched off. A change to
+ * the tool that is in the spindle stops the spindle and leaves the tool where it is.
  *
  * <p>A warm-up code counts at the speed the sheet gives it, else at the one commanded; commanded
  * slower than {@code min_speed} it warms nothing. Without any speed it counts, as the machine's own
@@ -219,7 +222,9 @@ public final class SpindleWarmth implements EventSink {
       endSpecial(special);
       special = null;
     }
-    if (event instanceof Move move) {
+    if (event instanceof Cut cut) {
+      follow(cut.move().modes(), cut.at());
+    } else if (event instanceof Move move) {
       follow(move.modes(), move.at());
     } else {
       begin(event);
@@ -257,11 +262,8 @@ public final class SpindleWarmth implements EventSink {
       if (deletableCallDepth == call.depth()) {
         deletableCallDepth = 0;
       }
-    } else if (mayWarmUp(event)) {
-      settle();
-      doubt(
-          "a code or call without known meaning may be the warm-up", CodeKeys.WARM_UP, event.at());
-      best.warm(event.at());
+    } else if (event instanceof Event.CodeUnknown || event instanceof Event.SubprogramMissing) {
+      mayWarmUp(event.at());
     } else if (event instanceof Event.Dwelled) {
       settle();
       special = event;
@@ -276,6 +278,9 @@ public final class SpindleWarmth implements EventSink {
     }
     follow(block.modes(), block.at());
     codeInBlock = Optional.empty();
+    if (!block.block().problems().isEmpty() && isMacro(block.block())) {
+      mayWarmUp(block.at());
+    }
   }
 
   private void beginSpeed(Event.SpindleChanged change) {
@@ -295,13 +300,21 @@ public final class SpindleWarmth implements EventSink {
     settle();
     spindle = SpindleState.STANDING;
     settleWithoutDeletable();
-    toolChangedAt = Optional.of(change.at());
-    measuredSinceChange = false;
-    inSpindle =
-        change.after().isUnknown()
-            ? Optional.empty()
-            : Optional.ofNullable(tools.get(number(change.after())));
+    if (!isSameTool(change)) {
+      toolChangedAt = Optional.of(change.at());
+      measuredSinceChange = false;
+      inSpindle =
+          change.after().isUnknown()
+              ? Optional.empty()
+              : Optional.ofNullable(tools.get(number(change.after())));
+    }
     special = change;
+  }
+
+  /** Whether the tool called is the one in the spindle, so that it stays there. */
+  private static boolean isSameTool(Event.ToolChanged change) {
+    return change.after().value().isPresent()
+        && change.after().value().equals(change.before().value());
   }
 
   private void beginCode(Event.MachineCode code) {
@@ -320,13 +333,17 @@ public final class SpindleWarmth implements EventSink {
     }
   }
 
-  /** Whether the event is a code or call that may be the warm-up for all that is known. */
-  private boolean mayWarmUp(Event event) {
-    return !demand.codesNamed()
-        && (event instanceof Event.CodeUnknown
-            || event instanceof Event.SubprogramMissing
-            || (event instanceof Event.BlockProblem problem
-                && problem.problem().kind() == Problem.Kind.MACRO));
+  private static boolean isMacro(Block block) {
+    return block.problems().stream().anyMatch(p -> p.kind() == Problem.Kind.MACRO);
+  }
+
+  /** A code, call or statement that may be the warm-up, unless the sheet names the code for it. */
+  private void mayWarmUp(Place at) {
+    if (!demand.codesNamed()) {
+      settle();
+      doubt("a code or call without known meaning may be the warm-up", CodeKeys.WARM_UP, at);
+      best.warm(at);
+    }
   }
 
   private void optionalStop(Place at) {

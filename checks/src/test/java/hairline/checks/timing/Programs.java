@@ -8,6 +8,9 @@ import hairline.checks.motion.Modes.Spindle;
 import hairline.checks.motion.Move;
 import hairline.checks.motion.Place;
 import hairline.checks.motion.Position;
+import hairline.checks.stock.Contact;
+import hairline.checks.stock.ContactBasis;
+import hairline.checks.stock.Cut;
 import hairline.parser.Block;
 import hairline.parser.Problem;
 import hairline.parser.Span;
@@ -45,6 +48,7 @@ public final class Programs {
   private int depth;
   private boolean deletable;
   private boolean sameBlock;
+  private boolean asCuts;
 
   public Programs(EventSink sink) {
     this.sink = sink;
@@ -71,7 +75,23 @@ public final class Programs {
     return this;
   }
 
+  /** Moves come as cuts from now on, as behind the stage that makes cuts of them. */
+  public Programs asCuts() {
+    asCuts = true;
+    return this;
+  }
+
+  /** What follows has these modes, and no event told of it. */
+  public Programs taking(Modes now) {
+    modes = now;
+    return this;
+  }
+
   private Place block() {
+    return block(List.of());
+  }
+
+  private Place block(List<Problem> problems) {
     if (!sameBlock) {
       line++;
       Block block =
@@ -85,7 +105,7 @@ public final class Programs {
               List.of(),
               List.of(),
               List.of(),
-              List.of());
+              problems);
       sink.accept(new Event.BlockStarted(place(), block, modes));
     }
     sameBlock = false;
@@ -213,9 +233,9 @@ public final class Programs {
     return this;
   }
 
+  /** A block that is not read. */
   public Programs problem(Problem.Kind kind) {
-    Problem problem = new Problem(kind, new Span(1, 2), "x", "y");
-    sink.accept(new Event.BlockProblem(block(), problem));
+    block(List.of(new Problem(kind, new Span(1, 2), "x", "y")));
     return this;
   }
 
@@ -265,7 +285,7 @@ public final class Programs {
       double dz = (to.zPm() - position.zPm()) * 1e-9;
       lengthMm = Math.sqrt(dx * dx + dy * dy + dz * dz);
     }
-    sink.accept(
+    Move move =
         new Move(
             at,
             kind,
@@ -278,9 +298,30 @@ public final class Programs {
             Optional.empty(),
             lengthMm,
             feed,
-            false));
+            false);
+    sink.accept(asCuts ? cut(move) : move);
     position = to;
     return this;
+  }
+
+  private static Cut cut(Move move) {
+    return new Cut(
+        move,
+        Contact.NO,
+        ContactBasis.RAPID,
+        Optional.empty(),
+        List.of(),
+        false,
+        OptionalDouble.empty(),
+        false,
+        Optional.empty(),
+        false,
+        false,
+        false,
+        Cut.NO_LEVEL,
+        false,
+        0,
+        Optional.empty());
   }
 
   /** The program ends, so that the time of its last block is counted. */

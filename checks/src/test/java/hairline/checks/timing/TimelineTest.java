@@ -93,6 +93,14 @@ class TimelineTest {
   }
 
   @Test
+  void aCutTakesTheTimeOfItsMove() {
+    TimeTaken feed = last(FULL, p -> p.asCuts().g0(0, 0, 0), p -> p.g1(10, 0, 0, 100));
+    assertThat(feed).isEqualTo(TimeTaken.of(6));
+    TimeTaken rapid = last(FULL, p -> p.asCuts().g0(0, 0, 0), p -> p.g0(30, 40, 0));
+    assertThat(rapid.atLeastSeconds()).isCloseTo(0.2, EXACT);
+  }
+
+  @Test
   void withARateForEachAxisTheSlowestDecides() {
     TimeTable table =
         perAxis(OptionalDouble.of(15000), OptionalDouble.of(10000), OptionalDouble.of(5000));

@@ -172,6 +172,15 @@ class MeasuringTest {
   }
 
   @Test
+  void theToolThatIsCalledAgainStaysWhereItIs() {
+    shop.program().m6(3).m3(20000).measure().m6(3).dwell(1).end();
+    assertThat(shop.warmth().measuredSinceChange()).isTrue();
+    assertThat(line(shop.warmth().toolChangedAt())).hasValue(1);
+    shop.program().m6(Modal.unknown(1)).m6(Modal.unknown(1)).end();
+    assertThat(shop.warmth().measuredSinceChange()).isFalse();
+  }
+
+  @Test
   void stopsWithAnotherToolCount() {
     shop.program().m6(3).m3(20000).measure().m6(5).dwell(100).m3(20000).dwell(1).m6(3).end();
     assertThat(stopSeconds()).isEqualTo(104);

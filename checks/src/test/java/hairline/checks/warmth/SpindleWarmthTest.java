@@ -3,6 +3,7 @@ package hairline.checks.warmth;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hairline.checks.motion.Event;
+import hairline.checks.motion.Modes;
 import hairline.checks.motion.Modes.Spindle;
 import hairline.checks.motion.Move;
 import hairline.checks.motion.Place;
@@ -139,6 +140,21 @@ class SpindleWarmthTest {
       // 60 mm at F10 is 360 s, twice.
       shop.program().g0(0, 0, 0).m3(25000).g1(60, 0, 0, 10).g1(0, 0, 0, 10).end();
       assertValid().isEqualTo(Answer.YES);
+    }
+
+    @Test
+    void aMoveTellsOfASpindleThatNoOtherEventTold() {
+      // The modes of the move are those of the last block, whatever became of its other events.
+      for (boolean asCuts : new boolean[] {false, true}) {
+        shop = new Shop();
+        Programs other = new Programs(event -> {});
+        Modes turning = other.m3(20000).modes();
+        if (asCuts) {
+          shop.program().asCuts();
+        }
+        shop.program().g0(0, 0, 0).taking(turning).sameBlock().g1(120, 0, 0, 10).end();
+        assertValid().isEqualTo(Answer.YES);
+      }
     }
 
     @Test
