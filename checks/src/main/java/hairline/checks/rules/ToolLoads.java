@@ -72,7 +72,7 @@ final class ToolLoads {
     Place at = tooth.cut().at();
     OptionalDouble depthMm = tooth.depthMm();
     if (depthMm.isEmpty()) {
-      context.notChecked("the depth of cut is not known", at);
+      context.notChecked("the depth of cut is only estimated, so no force is reckoned", at);
       return Optional.empty();
     }
     Optional<Band> specificForce = context.need(MaterialKeys.SPECIFIC_FORCE_MPA, at);

@@ -9,7 +9,9 @@ import hairline.checks.motion.Position;
 import hairline.checks.setup.Tool;
 import hairline.checks.stock.Contact;
 import hairline.checks.stock.Cut;
+import hairline.checks.stock.StepDown;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -28,10 +30,15 @@ final class ToothCuts {
   record ToothCut(
       Cut cut, Tool tool, EndMill mill, double feedMmPerMin, double rpm, double feedPerToothUm) {
 
-    /** Depth of cut in mm: the largest height taken; empty where it is not known. */
+    /** Depth of cut in mm: the largest height taken; empty where it is only estimated. */
     OptionalDouble depthMm() {
-      return cut.stepDownPm().isPresent() && !cut.surfacePartlyUnknown()
-          ? OptionalDouble.of(cut.stepDownPm().getAsLong() / 1e9)
+      List<StepDown> heights = cut.stepDowns();
+      return cut.runsAtLevel()
+              && !heights.isEmpty()
+              && heights.get(0).exact()
+              && heights.get(0).storedPm() > 0
+              && !cut.surfacePartlyUnknown()
+          ? OptionalDouble.of(heights.get(0).storedPm() / 1e9)
           : OptionalDouble.empty();
     }
 
