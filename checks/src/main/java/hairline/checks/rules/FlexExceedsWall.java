@@ -39,8 +39,7 @@ public final class FlexExceedsWall implements Rule {
         context,
         on,
         (tooth, load) -> {
-          if (leavesWall(tooth)
-              && load.force() instanceof CuttingForce.Cutting force) {
+          if (leavesWall(tooth) && load.force() instanceof CuttingForce.Cutting force) {
             context
                 .need(LimitKeys.FLEX_SHARE, tooth.cut().at())
                 .ifPresent(
@@ -52,8 +51,7 @@ public final class FlexExceedsWall implements Rule {
 
   /** Roughing walls are cut away later; the ones that stay are those of fine cuts and features. */
   private static boolean leavesWall(ToothCuts.ToothCut tooth) {
-    return tooth.cut().runsAtLevel()
-        && (tooth.cut().fine() || tooth.cut().feature().isPresent());
+    return tooth.cut().runsAtLevel() && (tooth.cut().fine() || tooth.cut().feature().isPresent());
   }
 
   private static void judge(

@@ -139,9 +139,7 @@ final class MixerInsert {
         double depth = 0.06 * bowl(x + 3.9, 0.9) * bowl(y, 0.8);
         String at = "X" + number(x) + " Y" + number(y);
         if (line == 0 && i == 0) {
-          add(
-              "G0 "
-                  + (faulty ? "X-5 Y-0.8 ; expect missing-decimal-point error @4: X-5 " : at));
+          add("G0 " + (faulty ? "X-5 Y-0.8 ; expect missing-decimal-point error @4: X-5 " : at));
           add("Z0.1" + (faulty ? " ; expect length-offset-missing error: tool 5" : ""));
           add("G1 " + at + " Z" + number(-depth) + " F480.");
         } else {
