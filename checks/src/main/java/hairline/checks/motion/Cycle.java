@@ -204,9 +204,6 @@ public record Cycle(
       if (top.isEmpty()) {
         reasons.add("no upper end of the counterbore was given");
       }
-      if (bottomPosition().above(topPosition())) {
-        reasons.add("the upper end of the counterbore lies below its bottom");
-      }
     }
     return List.copyOf(reasons);
   }

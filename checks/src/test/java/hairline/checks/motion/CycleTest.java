@@ -479,20 +479,6 @@ class CycleTest {
         .containsExactly(
             "no offset was given for the tool to pass the hole",
             "no upper end of the counterbore was given");
-    Words below =
-        new Words(
-            Optional.empty(),
-            Optional.empty(),
-            absolute("1"),
-            absolute("2"),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.of(mm("1")),
-            Optional.empty(),
-            incremental("-0.1"),
-            1);
-    assertThat(Cycle.begin(Code.G87, mm("3")).with(below).refusals())
-        .containsExactly("the upper end of the counterbore lies below its bottom");
   }
 
   @Test

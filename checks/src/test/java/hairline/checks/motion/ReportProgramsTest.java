@@ -73,4 +73,43 @@ class ReportProgramsTest {
     }
     return x;
   }
+
+  @Test
+  void cyclesOfC3() {
+    List<Event> events = Runs.resource(Runs.TENTH_UM, "nistir-6556-c3.nc");
+    assertThat(Runs.of(Event.WordRefused.class, events)).isEmpty();
+    assertThat(Runs.of(Event.CodesConflict.class, events)).isEmpty();
+    assertThat(Runs.of(Event.CodeUnknown.class, events)).isEmpty();
+    List<Move> moves = Runs.of(Move.class, events);
+    // Counted from the text of C.3 and the steps of §3.5.16: in the XY-plane G81 5 holes, G82 6,
+    // G83 7 pecks (1.3 in by 0.21), G84 2 feeds, G85 2, G86 2 holes, G87 3 with 2 feeds each, G88
+    // 2,
+    // G89 2 feeds; in the other two planes each 4, 5, 7, 2, 2, 1, 4, 1, 2.
+    int inXy = 5 + 6 + 7 + 2 + 2 + 2 + 6 + 2 + 2;
+    int inEachOther = 4 + 5 + 7 + 2 + 2 + 1 + 4 + 1 + 2;
+    assertThat(moves.stream().filter(Move::isFeed)).hasSize(inXy + 2 * inEachOther);
+    assertThat(Runs.of(Event.Dwelled.class, events)).hasSize(6 + 2 + 2 + 1 + 2 * (5 + 3));
+    assertThat(Runs.of(Event.Stopped.class, events)).hasSize(4);
+    assertThat(moves).allSatisfy(m -> assertThat(m.source()).isEqualTo(Move.Source.CYCLE));
+    // Where the holes of n0190, n0350 and n0550 are, added up by hand, in inches.
+    assertHole(moves, 20, Axis.X, 58, Axis.Y, 63);
+    assertHole(moves, 34, Axis.Z, 31, Axis.X, 33);
+    assertHole(moves, 48, Axis.Y, 31, Axis.Z, 33);
+    // n0090: the last peck of G83 ends at -1.1 in.
+    assertThat(moves.stream().filter(m -> m.at().line() == 9 && m.isFeed()))
+        .last()
+        .satisfies(m -> assertThat(m.to().zPm()).isEqualTo(-27_940_000_000L));
+  }
+
+  private static void assertHole(
+      List<Move> moves, int line, Axis first, int firstInch, Axis second, int secondInch) {
+    Position hole =
+        moves.stream()
+            .filter(m -> m.at().line() == line && m.isFeed())
+            .findFirst()
+            .orElseThrow()
+            .to();
+    assertThat(hole.get(first)).isEqualTo(firstInch * 25_400_000_000L);
+    assertThat(hole.get(second)).isEqualTo(secondInch * 25_400_000_000L);
+  }
 }

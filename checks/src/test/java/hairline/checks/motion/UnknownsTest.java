@@ -50,7 +50,7 @@ class UnknownsTest {
             "G81 G1",
             "G20 G71")) {
       Event.CodesConflict conflict = Runs.only(Event.CodesConflict.class, "N1 " + block);
-      String[] codes = block.split(" ");
+      String[] codes = block.split(" ", -1);
       assertThat(conflict.first()).as(block).isEqualTo(codes[0]);
       assertThat(conflict.second()).as(block).isEqualTo(codes[1]);
       assertThat(conflict.why()).startsWith("two codes for ");
@@ -207,8 +207,8 @@ class UnknownsTest {
   @Test
   void transformsMakePlacesUnknownUntilTheyAreCancelled() {
     for (String codes : List.of("G68 G69", "G51 G50", "G51.1 G50.1", "G16 G15", "G68.2 G69")) {
-      String on = codes.split(" ")[0];
-      String off = codes.split(" ")[1];
+      String on = codes.split(" ", -1)[0];
+      String off = codes.split(" ", -1)[1];
       List<Event> events = Runs.events(Runs.TENTH_UM, "G0 X0 Y0 Z0", on, "X1", "X2", off, "X3");
       List<Move> moves = Runs.of(Move.class, events);
       assertThat(moves).as(codes).hasSize(4);
