@@ -14,6 +14,7 @@ import hairline.checks.timing.ProgramSummary;
 import hairline.parser.PartProgram;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.InvalidPathException;
 import java.util.ArrayDeque;
 import java.util.EnumMap;
 import java.util.List;
@@ -116,6 +117,8 @@ final class CheckRun {
       return failed(input, Inputs.unreadable(input.name(), cause));
     } catch (IOException e) {
       return failed(input, Inputs.unreadable(input.name(), e));
+    } catch (InvalidPathException e) {
+      return failed(input, Failed.because(e, Failure.INPUT_NOT_NAMEABLE, input.name()));
     } catch (OutOfMemoryError e) {
       return failed(input, Failed.because(e, Failure.OUT_OF_MEMORY, input.name()));
     } catch (RuntimeException | StackOverflowError | AssertionError e) {

@@ -50,7 +50,7 @@ enum Failure {
   OUTPUT_FAILED(
       ExitStatus.INCOMPLETE,
       "cannot write %s: %s",
-      "the disk may be full or read-only; what was there before is left as it was"),
+      "the disk may be full or read-only; a file is written whole or not at all"),
   INPUT_MISSING(
       ExitStatus.INCOMPLETE,
       "`%s` does not exist",

@@ -34,6 +34,7 @@ final class Inputs {
   static final String STANDARD_INPUT = "-";
 
   private static final String STANDARD_INPUT_NAME = "standard input";
+  private static final char UNREADABLE_CHARACTER = '\uFFFD';
   private static final int LOOKED_AT = 4096;
 
   // By name: the order in which programs are reported does not depend on that of the arguments.
@@ -134,7 +135,13 @@ final class Inputs {
     }
     for (Path path : found) {
       Path normal = path.normalize();
-      byName.put(name(normal), new Input.InFile(name(normal), normal));
+      String name = name(normal);
+      if (name.indexOf(UNREADABLE_CHARACTER) >= 0) {
+        // Two such names may look alike: none is taken for the other.
+        unusable(name, Failed.of(Failure.INPUT_NOT_NAMEABLE, name));
+      } else {
+        byName.put(name, new Input.InFile(name, normal));
+      }
     }
     if (found.isEmpty() && byName.size() == troubles) {
       unusable(

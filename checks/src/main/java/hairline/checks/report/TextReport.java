@@ -252,8 +252,11 @@ final class TextReport implements ReportWriter {
   @Override
   public void end(Verdict verdict) throws IOException {
     separate();
-    StringBuilder text = new StringBuilder(Words.found(verdict));
-    text.append(" in ").append(Words.count(verdict.programs(), "program"));
+    StringBuilder text =
+        new StringBuilder(
+            verdict.programs() == 0
+                ? "nothing was checked"
+                : Words.found(verdict) + " in " + Words.count(verdict.programs(), "program"));
     if (verdict.accepted() > 0) {
       text.append(", ").append(verdict.accepted()).append(" accepted");
     }

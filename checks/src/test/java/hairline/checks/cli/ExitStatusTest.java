@@ -1,8 +1,13 @@
 package hairline.checks.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import hairline.checks.report.Golden;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -179,6 +184,61 @@ class ExitStatusTest {
     assertThat(Ran.with(Map.of("TERM", "dumb"), true, none, args).out()).doesNotContain("\u001b");
     assertThat(Ran.of(args).out()).doesNotContain("\u001b");
     assertThat(check("--color=always", faulty).out()).contains("\u001b[");
+  }
+
+  @Test
+  void isFourForAFaultOfOurOwnAndSaysHowToReportIt() {
+    InputStream broken =
+        new InputStream() {
+          @Override
+          public int read() {
+            throw new IllegalStateException("never to happen");
+          }
+        };
+    for (String verbose : new String[] {"--color=never", "--verbose"}) {
+      ByteArrayOutputStream err = new ByteArrayOutputStream();
+      Streams streams =
+          new Streams(
+              broken,
+              new WatchedOutput(OutputStream.nullOutputStream(), false),
+              Streams.utf8(err),
+              false,
+              false,
+              Map.of());
+      assertThat(Main.run(streams, "check", "-", verbose)).isEqualTo(4);
+      String told = err.toString(StandardCharsets.UTF_8);
+      assertThat(told).contains("a fault of hairline's own", "never to happen", "report it");
+      assertThat(told.contains("  at hairline.checks")).isEqualTo(verbose.equals("--verbose"));
+    }
+  }
+
+  @Test
+  void refusesWhatIsNoFileAndNamesThatNoSystemHas() {
+    assumeTrue(Files.exists(Path.of("/dev/null")));
+    refused(check("/dev/null"), 3, "neither a file nor a folder", "standard input");
+    refused(check("a\0b.nc"), 3, "cannot name the file");
+    refused(Ran.of(), 2, "no command given");
+  }
+
+  @Test
+  void everyFailureHasASentenceACureAndAStatus() {
+    for (Failure failure : Failure.values()) {
+      Object[] about = {"A", "B", "C"};
+      assertThat(failure.code()).matches("[a-z]+(-[a-z]+)*");
+      assertThat(failure.status()).isNotIn(ExitStatus.CLEAN, ExitStatus.FOUND);
+      assertThat(failure.sentence(about)).doesNotContain("%").doesNotEndWith(".");
+      assertThat(failure.cure(about)).isNotBlank().doesNotContain("%").doesNotEndWith(".");
+    }
+  }
+
+  @Test
+  void theReportOfASmallFaultyProgramIsAsKept() {
+    String faultyProgram = "src/test/resources/hairline/checks/cli/faulty.nc";
+    for (String format : new String[] {"text", "junit"}) {
+      Ran ran = Ran.of("check", ONLY, "--format=" + format, faultyProgram);
+      assertThat(ran.status()).isEqualTo(1);
+      Golden.check("faulty." + format, ran.out());
+    }
   }
 
   @Test

@@ -1,0 +1,17 @@
+%
+O1203 (MIXER INSERT, TERRACE 2)
+G21 G90 G17 G94 G40
+G54
+T3 M6
+S30000 M3
+G0 G43 H3 X-1. Y0. Z1.
+G1 Z-0.00205 F60.
+X0.40005 F180.	(RIDGE µ)
+X0.80005
+X1.20015
+Y1.00005 (hairline: accept digits-below-resolution: a chamfer nobody measures)
+/X0.00001
+G0 Z1.
+M5
+M30
+%
