@@ -194,6 +194,11 @@ class ExitStatusTest {
           public int read() {
             throw new IllegalStateException("never to happen");
           }
+
+          @Override
+          public int read(byte[] bytes, int from, int length) {
+            return read();
+          }
         };
     for (String verbose : new String[] {"--color=never", "--verbose"}) {
       ByteArrayOutputStream err = new ByteArrayOutputStream();
