@@ -18,7 +18,10 @@ public interface Event {
   /** A block begins to be executed; before all other events of the block. */
   record BlockStarted(Place at, Block block, Modes modes) implements Event {}
 
-  /** The modal state changed: once a block at most, before its move. */
+  /**
+   * The modal state changed: once a block before its moves, and once behind them for what acts
+   * there (M5, M9, a cycle, a call).
+   */
   record ModesChanged(Place at, Modes before, Modes after) implements Event {}
 
   /** A tool is put in the spindle (M6); the spindle stops for it. */
@@ -38,7 +41,7 @@ public interface Event {
   /** G4; seconds are empty where the unit of its word is not known. */
   record Dwelled(Place at, OptionalDouble seconds, Modes modes) implements Event {}
 
-  /** M0, M1, M60. */
+  /** M0, M1, M60; or G88, where the operator takes the tool out of the hole. */
   record Stopped(Place at, String code, Modes modes) implements Event {}
 
   /**
@@ -146,7 +149,7 @@ public interface Event {
 
   /**
    * A state item was needed that the program never stated: "units", "distance", "feed mode",
-   * "plane".
+   * "plane", or "motion" where axis words stand before any motion code.
    */
   record StartAssumed(Place at, String item, String assumed) implements Event {}
 

@@ -29,6 +29,11 @@ final class Forgetting {
     }
   }
 
+  /** What has been forgotten is told elsewhere. */
+  void discard() {
+    forgotten.clear();
+  }
+
   /** What conflicting and unknown codes of a block may have changed. */
   void conflicts(BlockWords words) {
     int groups = words.doubledGroups();

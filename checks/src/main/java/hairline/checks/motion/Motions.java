@@ -1,7 +1,9 @@
 package hairline.checks.motion;
 
 import hairline.parser.Span;
+import hairline.parser.Word;
 import java.io.IOException;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,6 +18,8 @@ final class Motions {
           | CodeGroup.CYCLE_CANCEL.bit()
           | CodeGroup.EXACT_STOP.bit()
           | CodeGroup.ONE_SHOT.bit();
+  private static final List<Axis> FIRST_AXES = List.of(Axis.X, Axis.Y, Axis.Z);
+  private static final String SECOND_AXES = "UVW";
   private static final String CYCLE_LETTERS = AxisWords.LETTERS + CycleMotions.LETTERS;
   private static final String ARC_LETTERS = AxisWords.LETTERS + Arcs.LETTERS;
 
@@ -48,6 +52,28 @@ final class Motions {
 
   /** Makes the motion of a block, if it has one. */
   void execute(BlockWords words) throws IOException {
+    move(words);
+    if (words.hasAny(SECOND_AXES) && !words.has(Code.G4)) {
+      loseParallelAxes(words);
+    }
+  }
+
+  /** U, V and W move along X, Y and Z (ISO 841, from memory); they are not followed. */
+  private void loseParallelAxes(BlockWords words) {
+    for (int i = 0; i < SECOND_AXES.length(); i++) {
+      char second = SECOND_AXES.charAt(i);
+      Axis axis = FIRST_AXES.get(i);
+      if (words.hasAny(String.valueOf(second))) {
+        control.tip.forget(axis);
+        Word word = words.word(second);
+        control.wordUnknown(
+            word == null ? control.at().span() : word.span(),
+            axis + ": " + second + " moves along it and is not followed");
+      }
+    }
+  }
+
+  private void move(BlockWords words) throws IOException {
     Code stated = words.code(CodeGroup.MOTION);
     if (stated != null) {
       modal.setMotion(stated);
@@ -74,7 +100,7 @@ final class Motions {
       forgetting.namedAxes(words);
       forgetting.tell(control.at().span());
     } else if (axes || (stated != null && isArc(stated) && words.hasAny("IJKR"))) {
-      move(words);
+      moveInMode(words);
     }
   }
 
@@ -133,7 +159,7 @@ final class Motions {
     }
   }
 
-  private void move(BlockWords words) throws IOException {
+  private void moveInMode(BlockWords words) throws IOException {
     Code code = modal.motion();
     Span span = words.span(MOTION_GROUPS, letters(code));
     if (code == null) {
@@ -196,6 +222,13 @@ final class Motions {
       moves.straight(span, rapid, Move.Source.BLOCK, words.has(Code.G9));
     } else if (moved != 0) {
       moves.vanished(span);
+    }
+    Word corner = words.word('R');
+    if (corner != null) {
+      // Some controls round the corner with it, so that the block ends before its point.
+      forgetting.namedAxes(words);
+      forgetting.discard();
+      control.wordUnknown(corner.span(), "axes: R beside a straight move may round its corner");
     }
   }
 

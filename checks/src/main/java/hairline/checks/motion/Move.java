@@ -5,7 +5,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A block interpreted: one movement of the tool tip.
+ * A block interpreted: one movement of the tool tip. A block that moves no axis as stored makes
+ * none.
  *
  * @param at the block that commands it
  * @param kind rapid, straight feed or arc
@@ -16,10 +17,11 @@ import java.util.OptionalDouble;
  * @param writtenFrom where it would begin with unlimited digits
  * @param writtenTo where it would end with unlimited digits
  * @param arc its circle, for arcs
- * @param lengthMm path length in mm, helix included; 0 where an end is unknown
+ * @param lengthMm path length in mm, helix included, over the axes that move; 0 where one of these
+ *     is unknown at an end, and for the rotary axes
  * @param feedMmPerMin commanded feed along the path; empty for rapids, and where it is missing or
  *     unknown
- * @param exactStop G9 or G61.1 in force: the axes stop at its end
+ * @param exactStop G9, G61 or G61.1 holds: the axes stop at its end
  */
 public record Move(
     Place at,

@@ -351,6 +351,28 @@ class UnknownsTest {
   }
 
   @Test
+  void secondAxesLoseTheOnesTheyRunAlong() {
+    List<Event> events = Runs.events(Runs.TENTH_UM, "G0 X0 Y0 Z0", "Z1 W1", "W1", "G4 U2", "V1 U1");
+    assertThat(Runs.of(Event.BecameUnknown.class, events))
+        .extracting(Event.BecameUnknown::what)
+        .containsExactly(
+            "Z: W moves along it and is not followed",
+            "X: U moves along it and is not followed",
+            "Y: V moves along it and is not followed");
+    assertThat(Runs.moves("G0 X0 Y0 Z0", "W1", "X1")).last().isEqualTo("RAPID X1 Y0");
+    assertThat(Runs.moves("G0 X0 Y0 Z0", "G4 U1", "Y1")).last().isEqualTo("RAPID X0 Y1 Z0");
+  }
+
+  @Test
+  void aRadiusBesideAStraightMoveMayRoundItsCorner() {
+    List<Event> events = Runs.events(Runs.TENTH_UM, "G1 X0 Y0 Z0 F1", "X1 R0.2", "Y1");
+    assertThat(Runs.only(Event.BecameUnknown.class, events).what()).startsWith("axes: R beside");
+    Position corner = Runs.of(Move.class, events).get(2).from();
+    assertThat(corner.knows(Axis.X)).isFalse();
+    assertThat(corner.knows(Axis.Y)).isTrue();
+  }
+
+  @Test
   void textOutputLosesNothing() {
     List<Event> events = Runs.events(Runs.TENTH_UM, "G0 X0 Y0 Z0", "DPRNT[X#1[42]]", "X1");
     assertThat(Runs.of(Event.BlockProblem.class, events)).hasSize(1);
@@ -379,6 +401,10 @@ class UnknownsTest {
     Position stands = Position.UNKNOWN;
     for (Event event :
         Runs.events(Runs.TENTH_UM, false, program.getBytes(StandardCharsets.UTF_8))) {
+      if (event instanceof Event.ArcImpossible) {
+        // Its move is left out, and the axes keep their commanded end.
+        stands = Position.UNKNOWN;
+      }
       if (event instanceof Move move) {
         for (Axis axis : Axis.values()) {
           if (move.from().knows(axis) && stands.knows(axis)) {
