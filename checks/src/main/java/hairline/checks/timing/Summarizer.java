@@ -11,6 +11,7 @@ import hairline.checks.motion.ToolUses;
 import hairline.checks.timing.ProgramSummary.Doubt;
 import hairline.checks.timing.ProgramSummary.Ending;
 import hairline.checks.timing.ProgramSummary.Reach;
+import hairline.parser.Problem;
 import hairline.parser.Span;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -74,8 +75,12 @@ public final class Summarizer implements EventSink {
     tools.accept(event);
     if (event instanceof Move move) {
       move(move);
-    } else if (event instanceof Event.BlockStarted) {
+    } else if (event instanceof Event.BlockStarted started) {
       blocks++;
+      // Problems are told once a line before the run; here each time that the block is met.
+      for (Problem problem : started.block().problems()) {
+        doubtOf(problem).ifPresent(what -> doubt(what, started.at()));
+      }
     } else if (event instanceof Event.Dwelled) {
       dwells++;
       dwellSeconds += time.ofThisEvent().atLeastSeconds();
@@ -160,17 +165,18 @@ public final class Summarizer implements EventSink {
     if (event instanceof Event.ArcImpossible arc) {
       return Optional.of("an arc left out: " + arc.reason());
     }
-    if (event instanceof Event.BlockProblem problem) {
-      return switch (problem.problem().kind()) {
-        case SYNTAX -> Optional.of("a block that breaks the grammar left out");
-        case MACRO -> Optional.of("a macro statement left out");
-        case SPACE_INSIDE_NUMBER -> Optional.empty();
-      };
-    }
     if (event instanceof Event.CapReached cap) {
       return Optional.of(cap.what() + ": the limit of " + cap.cap() + " is reached");
     }
     return Optional.empty();
+  }
+
+  private static Optional<String> doubtOf(Problem problem) {
+    return switch (problem.kind()) {
+      case SYNTAX -> Optional.of("a block that breaks the grammar left out");
+      case MACRO -> Optional.of("a macro statement left out");
+      case SPACE_INSIDE_NUMBER -> Optional.empty();
+    };
   }
 
   private void doubt(String what, Place at) {
