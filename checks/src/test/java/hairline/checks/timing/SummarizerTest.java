@@ -21,9 +21,11 @@ import hairline.parser.PartPrograms;
 import hairline.parser.Problem;
 import hairline.parser.Span;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -100,6 +102,24 @@ class SummarizerTest {
     assertThat(ending.code()).contains("M30");
     assertThat(ending.modes().tool()).isEqualTo(Modal.stated(3, 2));
     assertThat(summary.doubts()).isEmpty();
+  }
+
+  @Test
+  void sumsUpTheFirstProgramOfTheReport() throws IOException {
+    try (InputStream in = Interpreter.class.getResourceAsStream("nistir-6556-c1.nc")) {
+      byte[] bytes = Objects.requireNonNull(in).readAllBytes();
+      new Interpreter(ControlProfile.UNKNOWN, PartPrograms.of("c1", bytes)).run(timeline, false);
+    }
+    ProgramSummary summary = summarizer.summary();
+    // NISTIR 6556 appendix C.1: 34 feed moves, 183.4305 mm at F20.
+    assertThat(summary.lines() + summary.arcsClockwise() + summary.arcsCounterClockwise())
+        .isEqualTo(34);
+    assertThat(summary.feedMm()).isCloseTo(183.4305, within(5e-5));
+    assertThat(summary.feedSeconds()).isCloseTo(183.4305 / 20 * 60, within(2e-4));
+    // "this program mills 'Hello world' between X=0 and X=81 millimeters"
+    assertThat(summary.extents())
+        .extracting(Reach::workOffset, reach -> reach.feed().get(Axis.X))
+        .containsExactly(tuple("", mm(0, 81)));
   }
 
   @Test
