@@ -55,6 +55,18 @@ final class Calls {
     }
   }
 
+  /**
+   * M99 with P returns to a sequence number (common practice, no source). It is followed as a plain
+   * return, so that nothing is certain behind it.
+   */
+  void noteJump(BlockWords words) {
+    if (words.has(Code.M99) && (words.word('P') != null || words.isDoubled('P'))) {
+      Span span = words.span(CodeGroup.CALL.bit(), "P");
+      control.emit(new Event.CodeUnknown(control.at(span), "M99 P"));
+      lose(span);
+    }
+  }
+
   private void call(BlockWords words, Span span, long number) throws IOException {
     Word times = words.word('L');
     OptionalLong repeats = OptionalLong.empty();

@@ -128,6 +128,7 @@ public final class Interpreter {
       }
       Modes before = control.modal.snapshot();
       calls.execute(words);
+      calls.noteJump(words);
       tellModes(before);
       if (words.has(Code.M99)
           && !flow.returnFromSubprogram(control.at(words.span(CodeGroup.CALL)))) {

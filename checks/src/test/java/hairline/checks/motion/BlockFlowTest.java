@@ -423,6 +423,34 @@ class BlockFlowTest {
   }
 
   @Test
+  void drawsOnNoMoreFilesThanItsCap() throws IOException {
+    List<String> lines = new ArrayList<>();
+    for (int i = 1; i <= ProgramFiles.FILES_CAP + 1; i++) {
+      lines.add("M98 P" + (i + 10_000) + " L1");
+      write((i + 10_000) + ".nc", "M99");
+    }
+    ProgramFiles files = beside(write("main.nc", lines.toArray(String[]::new)));
+    run(files, DEPTH, 10_000, false);
+    assertThat(files.count()).isEqualTo(ProgramFiles.FILES_CAP);
+    // The file of the main program is one of them.
+    assertThat(events(Event.SubprogramEntered.class)).hasSize(ProgramFiles.FILES_CAP - 1);
+    assertThat(events(Event.CapReached.class)).hasSize(2);
+    assertThat(events(Event.CapReached.class).get(0))
+        .isEqualTo(new Event.CapReached(line(1), "files of subprograms", ProgramFiles.FILES_CAP));
+    assertThat(events(Event.SubprogramMissing.class)).hasSize(2);
+  }
+
+  @Test
+  void saysThatAFileBesideCannotBeRead() throws IOException {
+    Path main = write("main.nc", "M98 P12345 L1", "M30");
+    Path locked = write("12345.nc", "M99");
+    assumeThat(locked.toFile().setReadable(false) && !Files.isReadable(locked)).isTrue();
+    run(beside(main));
+    assertThat(events(Event.SubprogramMissing.class).get(0).lookedAt())
+        .endsWith("12345.nc (cannot be read)");
+  }
+
+  @Test
   void knowsTheFileOfTheMainProgramByWhateverName() throws IOException {
     Path main = write("O0007.nc", "G1", "M98 P7", "M30");
     run(beside(main));
