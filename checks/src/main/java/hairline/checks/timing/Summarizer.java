@@ -8,6 +8,7 @@ import hairline.checks.motion.Modes;
 import hairline.checks.motion.Move;
 import hairline.checks.motion.Place;
 import hairline.checks.motion.ToolUses;
+import hairline.checks.stock.Cut;
 import hairline.checks.timing.ProgramSummary.Doubt;
 import hairline.checks.timing.ProgramSummary.Ending;
 import hairline.checks.timing.ProgramSummary.Reach;
@@ -72,6 +73,11 @@ public final class Summarizer implements EventSink {
 
   @Override
   public void accept(Event event) {
+    // A cut stands in the place of its move.
+    take(event instanceof Cut cut ? cut.move() : event);
+  }
+
+  private void take(Event event) {
     tools.accept(event);
     if (event instanceof Move move) {
       move(move);

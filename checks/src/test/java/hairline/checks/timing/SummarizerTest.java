@@ -163,8 +163,13 @@ class SummarizerTest {
   @Test
   void namesItsDoubtsOnceWithTheirCount() {
     programs.unknownCode().missingCall().unknownCode();
-    programs.problem(Problem.Kind.SYNTAX).problem(Problem.Kind.MACRO);
-    programs.problem(Problem.Kind.SPACE_INSIDE_NUMBER);
+    int line = 4;
+    for (Problem.Kind kind :
+        List.of(Problem.Kind.SYNTAX, Problem.Kind.MACRO, Problem.Kind.SPACE_INSIDE_NUMBER)) {
+      Problem problem = new Problem(kind, new Span(1, 2), "x", "y");
+      timeline.accept(new Event.BlockProblem(line(line), problem));
+      line++;
+    }
     Modes modes = programs.modes();
     for (Event event :
         List.of(
