@@ -31,7 +31,7 @@ final class AxisMapType extends ValueType<AxisValues> {
     for (NodeTuple tuple : mapping.getValue()) {
       String axis = tuple.getKeyNode() instanceof ScalarNode scalar ? scalar.getValue() : "";
       if (!AXES.contains(axis)) {
-        throw new Misread("`" + axis + "` is no axis here", "the axes are X, Y and Z")
+        throw new Misread("`" + Shown.cut(axis) + "` is no axis here", "the axes are X, Y and Z")
             .at(tuple.getKeyNode());
       }
       if (read.put(axis, rate.read(tuple.getValueNode())) != null) {

@@ -44,7 +44,7 @@ final class ChoiceType<T> extends ScalarType<T> {
     }
     Optional<String> near = Nearest.of(text, words.keySet());
     throw new Misread(
-        "`" + text + "` is not one of the words that fit",
+        "`" + Shown.cut(text) + "` is not one of the words that fit",
         near.map(word -> "nearest is `" + word + "`; ").orElse("") + "the key takes " + takes());
   }
 

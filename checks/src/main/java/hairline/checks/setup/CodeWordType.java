@@ -16,7 +16,7 @@ final class CodeWordType extends ScalarType<CodeWord> {
   CodeWord parse(String text) throws Misread {
     Matcher matcher = CODE.matcher(text);
     if (!matcher.matches()) {
-      throw new Misread("`" + text + "` is no code", "the key takes " + takes());
+      throw new Misread("`" + Shown.cut(text) + "` is no code", "the key takes " + takes());
     }
     char letter = matcher.group(1).toUpperCase(Locale.ROOT).charAt(0);
     return new CodeWord(letter, new BigDecimal(matcher.group(2)));

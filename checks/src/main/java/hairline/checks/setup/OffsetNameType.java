@@ -13,7 +13,7 @@ final class OffsetNameType extends ScalarType<String> {
   @Override
   String parse(String text) throws Misread {
     if (!NAME.matcher(text).matches()) {
-      throw new Misread("`" + text + "` is no work offset", "the key takes " + takes());
+      throw new Misread("`" + Shown.cut(text) + "` is no work offset", "the key takes " + takes());
     }
     return text.toUpperCase(Locale.ROOT);
   }

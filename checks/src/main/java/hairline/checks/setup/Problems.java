@@ -26,7 +26,7 @@ final class Problems {
       return;
     }
     files.putIfAbsent(position.file(), files.size());
-    found.add(new SheetProblem(position, sentence, cure));
+    found.add(new SheetProblem(position, Shown.onOneLine(sentence), Shown.onOneLine(cure)));
   }
 
   /** Whether further problems are only counted, so that no work goes into their sentences. */

@@ -21,8 +21,7 @@ final class Reading {
   /** More tools or features than this are no longer a job. */
   static final int MOST_ITEMS = 1000;
 
-  /** A name that is longer than this is cut where a problem shows it. */
-  private static final int MOST_SHOWN = 60;
+  private static final int MOST_PATH_CHARACTERS = 1000;
 
   private final Set<String> ruleNames;
   private final Problems problems;
@@ -117,7 +116,7 @@ final class Reading {
         cure = keys;
       }
     }
-    problems.add(position, "unknown key `" + prefix + shortened(word) + "`", cure);
+    problems.add(position, "unknown key `" + prefix + Shown.cut(word) + "`", cure);
   }
 
   /** The values of one entry; items go to the builder. */
@@ -190,7 +189,11 @@ final class Reading {
     if (sheetFile.isEmpty()) {
       problems.add(
           asked,
-          "`" + path + "` names the file `" + text + "`, but this sheet is no file itself",
+          "`"
+              + path
+              + "` names the file `"
+              + Shown.cut(text)
+              + "`, but this sheet is no file itself",
           "write it out in its place");
       return Values.NONE;
     }
@@ -232,6 +235,13 @@ final class Reading {
 
   private Optional<Path> resolve(String path, String text, SourcePosition asked, Path sheet) {
     Path target;
+    if (text.length() > MOST_PATH_CHARACTERS) {
+      problems.add(
+          asked,
+          "`" + path + "`: a path of " + text.length() + " characters",
+          "at most " + MOST_PATH_CHARACTERS + " are read");
+      return Optional.empty();
+    }
     try {
       target = Path.of(text);
     } catch (InvalidPathException e) {
@@ -240,7 +250,9 @@ final class Reading {
     }
     if (target.isAbsolute()) {
       problems.add(
-          asked, "`" + path + "`: `" + text + "` is absolute", "the path is relative to the sheet");
+          asked,
+          "`" + path + "`: `" + Shown.cut(text) + "` is absolute",
+          "the path is relative to the sheet");
       return Optional.empty();
     }
     Path resolved = sheet.resolveSibling(target).normalize();
@@ -296,7 +308,8 @@ final class Reading {
       Values values = section(items.item(), items.path() + "." + name + ".", file, item);
       SourcePosition position = SheetText.position(file, item);
       if (values.given(nameKey).isEmpty()) {
-        if (textOf(item, nameKey.path()).isEmpty()) {
+        boolean readable = item instanceof MappingNode || SheetText.isEmpty(item);
+        if (readable && textOf(item, nameKey.path()).isEmpty()) {
           problems.add(
               position,
               "`" + items.path() + "`: item " + ordinal + " has no `" + nameKey.path() + "`",
@@ -333,7 +346,7 @@ final class Reading {
         if (tuple.getKeyNode() instanceof ScalarNode key
             && key.getValue().equals(word)
             && tuple.getValueNode() instanceof ScalarNode value) {
-          return Optional.of(shortened(value.getValue().strip()));
+          return Optional.of(Shown.cut(value.getValue().strip()));
         }
       }
     }
@@ -369,12 +382,6 @@ final class Reading {
             misread.cure());
       }
     }
-  }
-
-  private static String shortened(String text) {
-    return text.codePointCount(0, text.length()) > MOST_SHOWN
-        ? text.substring(0, text.offsetByCodePoints(0, MOST_SHOWN)) + "…"
-        : text;
   }
 
   private static String name(String prefix) {

@@ -120,7 +120,7 @@ final class SheetText {
         if (!PLAIN_TAGS.contains(node.getTag())) {
           problems.add(
               position(file, node),
-              "the tag `" + node.getTag().getValue() + "` stands here",
+              "the tag `" + Shown.cut(node.getTag().getValue()) + "` stands here",
               "a sheet has no tags");
           return false;
         }

@@ -1,6 +1,7 @@
 package hairline.checks.setup;
 
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 
 /** A name or remark. */
@@ -24,7 +25,18 @@ final class TextType extends ScalarType<String> {
 
   @Override
   String format(String value) {
-    return "\"" + value.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+    StringBuilder quoted = new StringBuilder("\"");
+    value
+        .codePoints()
+        .forEach(
+            c -> {
+              if (Character.isISOControl(c)) {
+                quoted.append(String.format(Locale.ROOT, "\\x%02X", c));
+              } else {
+                quoted.append(c == '"' || c == '\\' ? "\\" : "").appendCodePoint(c);
+              }
+            });
+    return quoted.append('"').toString();
   }
 
   @Override

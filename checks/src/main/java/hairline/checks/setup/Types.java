@@ -166,7 +166,12 @@ final class Types {
   /** A list of at least one and at most this many values. */
   static <E> ValueType<List<E>> list(ValueType<E> element, int least, int most) {
     return new ListType<>(
-        element, least, most, "a list: " + element.takes(), elements -> elements, list -> list);
+        element,
+        least,
+        most,
+        "a list of at most " + most + ": " + element.takes(),
+        elements -> elements,
+        list -> list);
   }
 
   /** A modulus, kept in GPa. */

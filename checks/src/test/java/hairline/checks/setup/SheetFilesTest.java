@@ -109,7 +109,17 @@ class SheetFilesTest {
         .containsExactly(
             "setup.yaml:1:10: `machine` names the file `mill.yaml`, but this sheet is no file"
                 + " itself; write it out in its place");
-    assertThat(problems(write("setup.yaml", "machine: \"a\\0b\"\n"))).hasSize(1);
+    assertThat(problems(write("setup.yaml", "machine: \"a\\0b\"\n")))
+        .containsExactly(
+            "setup.yaml:1:10: `machine`: this is no path of a file; a relative path is due");
+    assertThat(problems(write("setup.yaml", "machine: " + "p".repeat(1001) + "\n")))
+        .containsExactly(
+            "setup.yaml:1:10: `machine`: a path of 1001 characters; at most 1000 are read");
+    assertThat(problems(write("setup.yaml", "machine: " + "p".repeat(1000) + "\n")))
+        .hasSize(1)
+        .first()
+        .asString()
+        .contains("does not exist");
   }
 
   @Test

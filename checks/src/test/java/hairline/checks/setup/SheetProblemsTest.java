@@ -358,7 +358,7 @@ class SheetProblemsTest {
         "machine: {codes: {warm_up: []}}",
         "1:28",
         "`machine.codes.warm_up`: a list of 0 values",
-        "the key takes a list: a word such as M71 or a call such as P9001");
+        "the key takes a list of at most 100: a word such as M71 or a call such as P9001");
     says(
         "machine: {codes: {warm_up: [M71], ignore: [m071]}}",
         "1:43",
@@ -434,6 +434,49 @@ class SheetProblemsTest {
         "1:39",
         "`material.force_exponent`: `0.51` is too large for the exponent mc",
         "German tables often print 1 − mc; then mc is 0.49");
+  }
+
+  @Test
+  void longTextsAreCutAndLineEndsShown() {
+    assertThat(Sheets.read("machine: {name: " + "n".repeat(200) + "}").get(MachineKeys.NAME))
+        .contains("n".repeat(200));
+    says(
+        "machine: {name: " + "n".repeat(201) + "}",
+        "1:17",
+        "`machine.name`: a text of 201 characters",
+        "at most 200 are read");
+    says(
+        "machine: {rounding: " + "n".repeat(61) + "}",
+        "1:21",
+        "`machine.rounding`: `" + "n".repeat(60) + "…` is not one of the words that fit",
+        "the key takes nearest | truncate");
+    says(
+        "machine: {rounding: \"up\\n\\e[31mdown\"}",
+        "1:21",
+        "`machine.rounding`: `up\u240A\u241B[31mdown` is not one of the words that fit",
+        "the key takes nearest | truncate");
+    assertThat(Shown.cut("\uD83D\uDE00".repeat(60))).isEqualTo("\uD83D\uDE00".repeat(60));
+    assertThat(Shown.cut("\uD83D\uDE00".repeat(61))).isEqualTo("\uD83D\uDE00".repeat(60) + "…");
+  }
+
+  @Test
+  void itemsThatAreNoMappings() {
+    says(
+        "job: {features: [3]}",
+        "1:18",
+        "`job.features.[1]`: a text where a mapping is due",
+        "the keys here are name, x, y, step, levels, tolerance");
+    says(
+        "tools:\n- \n- number: 1\n",
+        "2:2",
+        "`tools`: item 1 has no `number`",
+        "give it one, such as `number: 3`");
+    says("job: {tolerance: ±}", "1:18", "`job.tolerance`: no value", A_LENGTH);
+    says(
+        "machine: {codes: {ignore: [" + "M1, ".repeat(101) + "]}}",
+        "1:27",
+        "`machine.codes.ignore`: a list of 101 values",
+        "the key takes a list of at most 100: a word such as M71 or a call such as P9001");
   }
 
   @Test

@@ -78,6 +78,7 @@ class ValuesTest {
     writes(RuleKeys.SKIP, "[inch-rounding, cusp-above-limit]");
     writes(CodeKeys.WARM_UP, "[M71, G5.1, P9001]");
     writes(MachineKeys.NAME, "\"mill \\\\ 2: \\\"new\\\" # one\"");
+    writes(MachineKeys.NAME, "\"a\\x0Ab\\x1B\\x85\"");
     writes(ToolKeys.LIFE, "20000 mm");
     writes(StockKeys.TOP, "-100 mm");
     writes(StockKeys.TOP, "-99.9 um");

@@ -154,6 +154,17 @@ class WhatIfTest {
   }
 
   @Test
+  void aSheetThatListsNothing() {
+    SheetException thrown =
+        catchThrowableOfType(
+            SheetException.class,
+            () -> new SheetReader().embedded().withOverride("tools.1.runout", "1 um"));
+    assertThat(thrown.problems())
+        .extracting(SheetProblem::cure)
+        .containsExactly("the sheet lists none");
+  }
+
+  @Test
   void aProblemStandsAtTheOption() {
     SheetException thrown =
         catchThrowableOfType(
