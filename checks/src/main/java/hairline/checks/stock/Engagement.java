@@ -60,7 +60,7 @@ record Engagement(
       if (brief && cutter.flat()) {
         lookAhead(path, cutter, found);
       }
-      Removed.Extent taken = taken(path, cutter, found);
+      Extent taken = taken(path, cutter, found);
       boolean thin = taken.cells == 0 || taken.across() < 2 * cell;
       if (thin && repeats(path, cutter)) {
         return new Engagement(true, true, OptionalDouble.empty(), false, Optional.empty());
@@ -76,7 +76,7 @@ record Engagement(
      * The cells that tell the width. Where a pass ends beside another, its round end reaches beyond
      * that one's; so of a move as long as the tool's radius only what lies beside it counts.
      */
-    private static Removed.Extent taken(Path path, Cutter cutter, Removed found) {
+    private static Extent taken(Path path, Cutter cutter, Removed found) {
       return path.planLength() >= cutter.radiusPm() ? found.beside() : found.all();
     }
 
@@ -217,7 +217,7 @@ record Engagement(
 
     /** With a square end, at constant Z. */
     private Engagement square(
-        Path path, Cutter cutter, Removed.Extent taken, Optional<StockModel.Box> box) {
+        Path path, Cutter cutter, Extent taken, Optional<StockModel.Box> box) {
       double radius = cutter.radiusPm();
       double diameter = 2 * radius;
       boolean left = taken.acrossHigh >= radius - 1.5 * cell;
@@ -252,7 +252,7 @@ record Engagement(
     }
 
     /** With a ball or a corner radius: the width is the distance of the neighbouring path. */
-    private Engagement round(Path path, Cutter cutter, Removed.Extent taken, boolean level) {
+    private Engagement round(Path path, Cutter cutter, Extent taken, boolean level) {
       if (taken.cells == 0) {
         return UNKNOWN;
       }

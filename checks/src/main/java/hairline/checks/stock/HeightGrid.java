@@ -281,7 +281,9 @@ final class HeightGrid {
       int left = ids[base + k];
       if (height <= z) {
         note(height, left, z, id, found);
-        k++;
+        do {
+          k++;
+        } while (k <= to && heights[base + k] == height && ids[base + k] == left);
         continue;
       }
       int start = k;

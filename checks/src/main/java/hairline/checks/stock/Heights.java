@@ -2,6 +2,7 @@ package hairline.checks.stock;
 
 import hairline.checks.motion.Move;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalLong;
 
@@ -9,6 +10,14 @@ import java.util.OptionalLong;
 final class Heights {
   private static final double PM_PER_MM = 1e9;
   private static final int CELLS_WIDE = 2;
+
+  /** Equal heights: exact ones first, then in the order of their levels. */
+  private static final Comparator<StepDown> LARGEST_FIRST =
+      Comparator.comparingLong(StepDown::storedPm)
+          .thenComparing(StepDown::exact)
+          .reversed()
+          .thenComparingInt(StepDown::overLevelId);
+
   private static final int CELLS_LONG = 4;
 
   private final double cell;
@@ -28,7 +37,7 @@ final class Heights {
    * A patch counts when it is an eighth of the smallest tool wide and a quarter of it long, or half
    * as wide and half as long as all that the move took.
    */
-  private boolean meaningful(Removed.Extent patch, Removed found) {
+  private boolean meaningful(Extent patch, Removed found) {
     return patch.cells > 0
         && patch.width(cell) >= Math.min(CELLS_WIDE * cell, found.all().width(cell) / 2)
         && patch.length(cell) >= Math.min(CELLS_LONG * cell, found.all().length(cell) / 2);
@@ -42,7 +51,9 @@ final class Heights {
         heights.add(height(move, surface, path, found, k));
       }
     }
-    heights.sort((a, b) -> Long.compare(b.storedPm(), a.storedPm()));
+    if (heights.size() > 1) {
+      heights.sort(LARGEST_FIRST);
+    }
     return heights;
   }
 

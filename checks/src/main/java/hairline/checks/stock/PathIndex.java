@@ -1,6 +1,5 @@
 package hairline.checks.stock;
 
-import hairline.checks.motion.Axis;
 import java.util.Arrays;
 
 /**
@@ -55,11 +54,6 @@ final class PathIndex {
     this.squareCap = cap;
   }
 
-  /** Whether the cap of squares is reached, so that not every path is found again. */
-  boolean full() {
-    return full;
-  }
-
   /** Keeps the path of a cut. */
   void add(Path path, double radius, boolean isLevel) {
     int k = next % cap;
@@ -83,7 +77,10 @@ final class PathIndex {
     mostRadius = Math.max(mostRadius, radius);
     leastRadius = Math.min(leastRadius, radius);
     next++;
-    register(path);
+    register(next);
+    if (full) {
+      forgetOld();
+    }
   }
 
   private void grow() {
@@ -101,41 +98,72 @@ final class PathIndex {
     sweep = Arrays.copyOf(sweep, size);
   }
 
-  private void register(Path path) {
-    if (path.straight()) {
-      Squares walk = new Squares(path.x0, path.y0, path.x1, path.y1, side);
-      do {
-        note(walk.column, walk.row);
-      } while (walk.next());
+  /** Enters a kept move into the squares that it crosses. */
+  private void register(int number) {
+    int k = (number - 1) % cap;
+    if (arcRadius[k] == 0) {
+      note(number, ax[k], ay[k], bx[k], by[k]);
       return;
     }
-    // Chords shorter than a square's side, joined end to end.
-    int chords = Math.max(path.chords(side / 64), (int) Math.ceil(path.planLength() / side));
-    double x = path.x0;
-    double y = path.y0;
-    for (int k = 1; k <= chords; k++) {
-      double f = (double) k / chords;
-      double x2 = path.at(Axis.X, f);
-      double y2 = path.at(Axis.Y, f);
-      Squares walk = new Squares(x, y, x2, y2, side);
-      do {
-        note(walk.column, walk.row);
-      } while (walk.next());
+    // Chords that leave the arc by a 64th of a square at most, joined end to end.
+    double r = arcRadius[k];
+    double largest = r <= side / 64 ? 1 : 2 * StrictMath.acos(1 - side / 64 / r);
+    int chords = (int) Math.max(1, Math.min(Path.MOST_CHORDS, Math.abs(sweep[k]) / largest + 1));
+    double start = StrictMath.atan2(ay[k] - centreY[k], ax[k] - centreX[k]);
+    double x = ax[k];
+    double y = ay[k];
+    for (int m = 1; m <= chords; m++) {
+      double angle = start + sweep[k] * m / chords;
+      double x2 = centreX[k] + r * StrictMath.cos(angle);
+      double y2 = centreY[k] + r * StrictMath.sin(angle);
+      note(number, x, y, x2, y2);
       x = x2;
       y = y2;
     }
   }
 
-  private void note(int column, int row) {
+  private void note(int number, double x0, double y0, double x1, double y1) {
+    Squares walk = new Squares(x0, y0, x1, y1, side);
+    do {
+      note(number, walk.column, walk.row);
+    } while (walk.next());
+  }
+
+  /** Forgets all squares but those of the latest moves, as many as take half of the cap. */
+  private void forgetOld() {
+    clearSquares();
+    int number = next + 1;
+    while (number > Math.max(1, next - cap + 1) && squares < squareCap / 2 && !full) {
+      number--;
+      register(number);
+    }
+    if (full) {
+      number = Math.min(number + 1, next);
+    }
+    // Once more in their order, as a square keeps those entered last.
+    clearSquares();
+    for (; number <= next; number++) {
+      register(number);
+    }
+  }
+
+  private void clearSquares() {
+    squares = 0;
+    full = false;
+    Arrays.fill(slots, 0);
+    Arrays.fill(written, 0);
+  }
+
+  private void note(int number, int column, int row) {
     int slot = slot(column, row, true);
     if (slot < 0) {
       return;
     }
     int last = written[slot];
-    if (last > 0 && moves[slot * PER_SQUARE + (last - 1) % PER_SQUARE] == next) {
+    if (last > 0 && moves[slot * PER_SQUARE + (last - 1) % PER_SQUARE] == number) {
       return;
     }
-    moves[slot * PER_SQUARE + last % PER_SQUARE] = next;
+    moves[slot * PER_SQUARE + last % PER_SQUARE] = number;
     written[slot]++;
   }
 

@@ -47,64 +47,6 @@ final class Removed {
   private boolean overflow;
   private int last;
 
-  /** Cells, and how far they reach across (left is positive) and along the path. */
-  static final class Extent {
-    int cells;
-    double acrossLow;
-    double acrossHigh;
-    private double leftLow;
-    private double rightHigh;
-
-    private void clear() {
-      cells = 0;
-      acrossLow = Double.POSITIVE_INFINITY;
-      acrossHigh = Double.NEGATIVE_INFINITY;
-      leftLow = Double.POSITIVE_INFINITY;
-      rightHigh = Double.NEGATIVE_INFINITY;
-    }
-
-    private void cover(double across) {
-      acrossLow = Math.min(acrossLow, across);
-      acrossHigh = Math.max(acrossHigh, across);
-      if (across >= 0) {
-        leftLow = Math.min(leftLow, across);
-      } else {
-        rightHigh = Math.max(rightHigh, across);
-      }
-    }
-
-    private void cover(Extent other) {
-      if (other.cells > 0) {
-        cells += other.cells;
-        acrossLow = Math.min(acrossLow, other.acrossLow);
-        acrossHigh = Math.max(acrossHigh, other.acrossHigh);
-        leftLow = Math.min(leftLow, other.leftLow);
-        rightHigh = Math.max(rightHigh, other.rightHigh);
-      }
-    }
-
-    /** Distance of the outermost cell centres across. */
-    double across() {
-      return acrossHigh - acrossLow;
-    }
-
-    /**
-     * Width of the widest strip: the whole, or where two strips lie apart on either side of the
-     * path, the wider one.
-     */
-    double width(double cell) {
-      if (leftLow - rightHigh <= 1.5 * cell || acrossLow >= 0 || acrossHigh < 0) {
-        return across() + cell;
-      }
-      return Math.max(acrossHigh - leftLow, rightHigh - acrossLow) + cell;
-    }
-
-    /** The length that its cells have at that width. */
-    double length(double cell) {
-      return cells * cell * cell / width(cell);
-    }
-  }
-
   Removed(long cellPm) {
     this.cell = cellPm;
     for (int k = 0; k < ids.length; k++) {
@@ -209,13 +151,11 @@ final class Removed {
     }
     if (surface == HeightGrid.VIRGIN) {
       cover(unknown, row, from, to);
-      coverAll(row, from, to);
       return;
     }
     int k = find(surface < 0 ? Cut.NO_LEVEL : surface, top);
     deepest[k] = Math.max(deepest[k], top - floor);
     cover(extents.get(k), row, from, to);
-    coverAll(row, from, to);
   }
 
   /** Takes a block of cells of one surface. */
@@ -264,52 +204,44 @@ final class Removed {
   }
 
   private void cover(Extent extent, int row, int from, int to) {
-    extent.cells += to - from + 1;
-    double y = (row + 0.5) * cell;
-    double x = (from + 0.5) * cell;
-    if (!arc) {
-      extent.cover(across(x - originX, y - originY));
-      extent.cover(across((to + 0.5) * cell - originX, y - originY));
-      return;
-    }
-    for (int i = from; i <= to; i++) {
-      double dx = (i + 0.5) * cell - originX;
-      double dy = y - originY;
-      extent.cover(turn * (radius - Math.sqrt(dx * dx + dy * dy)));
-    }
-  }
-
-  private void coverAll(int row, int from, int to) {
-    cover(all, row, from, to);
+    double dy = (row + 0.5) * cell - originY;
     if (arc) {
       for (int i = from; i <= to; i++) {
-        coverBeside(row, i, i);
+        coverBesideArc(extent, (i + 0.5) * cell - originX, dy);
       }
       return;
     }
-    // Along a row the way along the path changes evenly: the ends to leave out can be told.
-    double first = along((from + 0.5) * cell - originX, (row + 0.5) * cell - originY);
-    double perCell = ux * cell;
-    int low = from;
-    int high = to;
-    if (perCell != 0) {
-      double atStart = from - first / perCell;
-      double atEnd = from + (length - first) / perCell;
-      low = (int) Math.max(from, Math.ceil(Math.min(atStart, atEnd)));
-      high = (int) Math.min(to, Math.floor(Math.max(atStart, atEnd)));
-    } else if (first < 0 || first > length) {
-      return;
-    }
-    if (low <= high) {
-      cover(beside, row, low, high);
+    double dxFirst = (from + 0.5) * cell - originX;
+    double dxLast = (to + 0.5) * cell - originX;
+    double first = across(dxFirst, dy);
+    double last = across(dxLast, dy);
+    int count = to - from + 1;
+    extent.cover(count, first, last);
+    all.cover(count, first, last);
+    double begin = along(dxFirst, dy);
+    double end = along(dxLast, dy);
+    if (Math.min(begin, end) >= 0 && Math.max(begin, end) <= length) {
+      beside.cover(count, first, last);
+    } else if (Math.max(begin, end) >= 0 && Math.min(begin, end) <= length && begin != end) {
+      // The way along the path changes evenly from cell to cell: leave out those beyond its ends.
+      double perCell = (end - begin) / (count - 1);
+      double atStart = -begin / perCell;
+      double atEnd = (length - begin) / perCell;
+      int low = (int) Math.max(0, Math.ceil(Math.min(atStart, atEnd)));
+      int high = (int) Math.min(count - 1, Math.floor(Math.max(atStart, atEnd)));
+      if (low <= high) {
+        double step = (last - first) / (count - 1);
+        beside.cover(high - low + 1, first + low * step, first + high * step);
+      }
     }
   }
 
-  private void coverBeside(int row, int from, int to) {
-    double dx = (from + 0.5) * cell - originX;
-    double dy = (row + 0.5) * cell - originY;
-    if (alongArc(dx, dy) <= length) {
-      cover(beside, row, from, to);
+  private void coverBesideArc(Extent extent, double dx, double dy) {
+    double place = turn * (radius - Math.sqrt(dx * dx + dy * dy));
+    extent.cover(1, place, place);
+    all.cover(1, place, place);
+    if (length >= 2 * Math.PI * radius || alongArc(dx, dy) <= length) {
+      beside.cover(1, place, place);
     }
   }
 

@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Finds where levels of different height adjoin on the finished part, by walking every row and
  * every column of the grid. A terrace narrower than two cells is no terrace but a sliver, and is
- * looked across; so is a strip of surface that is no level, as wide as the largest corner radius
- * leaves one.
+ * looked across; so is a strip of surface that is no level, as wide as two of the largest corner
+ * radius leave one.
  */
 final class StepFinder {
   /**
@@ -71,7 +71,8 @@ final class StepFinder {
    */
   StepFinder(HeightGrid grid, double widestCornerPm, int cap, FeatureAt features) {
     this.grid = grid;
-    this.mostAcross = (int) Math.ceil(widestCornerPm / grid.cellPm()) + CELLS_OF_TERRACE;
+    // The foot of the wall, and the rounded edge that the last pass above left.
+    this.mostAcross = 2 * (int) Math.ceil(widestCornerPm / grid.cellPm()) + CELLS_OF_TERRACE;
     this.cap = cap;
     this.features = features;
   }

@@ -59,10 +59,12 @@ public record StockModel(
       String offset) {}
 
   /**
-   * Caps of the tables; reaching one is told by an event, and what lies beyond is unknown.
+   * Caps of the tables. Reaching one but that of the paths is told by an event, and what lies
+   * beyond is unknown.
    *
    * @param tiles tiles of 64 × 64 cells with more than one height, 48 KiB each
-   * @param paths moves kept to find parallel neighbours and repeats; older ones are forgotten
+   * @param paths moves kept to find parallel neighbours and repeats, and squares of two cells that
+   *     hold them; older ones are forgotten, and what would come from them is not known
    * @param levels levels told apart
    * @param steps steps told
    */

@@ -11,6 +11,7 @@ import hairline.checks.motion.Position;
 import hairline.checks.setup.CompensationShift;
 import hairline.checks.setup.Tool;
 import hairline.checks.stock.PassBook.Contacted;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +42,7 @@ public final class StockStage implements EventSink {
   private final FeatureAreas features;
   private final HeightGrid.TileBudget budget;
   private final Map<String, Surface> surfaces = new LinkedHashMap<>();
+  private final Map<Integer, Cutter> cutters = new HashMap<>();
   private final Levels levels;
   private final Heights heights;
   private final PassBook passes;
@@ -72,6 +74,10 @@ public final class StockStage implements EventSink {
     this.heights = new Heights(model.cellPm(), levels);
     this.passes = new PassBook(model, features, out);
     this.found = new Removed(model.cellPm());
+    model
+        .tools()
+        .forEach(
+            (number, tool) -> Cutter.of(tool).ifPresent(cutter -> cutters.put(number, cutter)));
   }
 
   @Override
@@ -181,6 +187,10 @@ public final class StockStage implements EventSink {
         .flatMap(number -> Optional.ofNullable(model.tools().get(number)));
   }
 
+  private Optional<Cutter> cutter(Move move) {
+    return move.modes().tool().value().flatMap(number -> Optional.ofNullable(cutters.get(number)));
+  }
+
   /** A feed move: whether it can be measured, and whether it may be in contact at all. */
   private void feed(Move move, Surface surface) {
     ContactBasis basis =
@@ -195,7 +205,7 @@ public final class StockStage implements EventSink {
       air(move, basis, path);
       return;
     }
-    Optional<Cutter> cutter = tool(move).flatMap(Cutter::of);
+    Optional<Cutter> cutter = cutter(move);
     if (cutter.isEmpty()) {
       notFollowed.lose(
           surface, move.at(), toolWords(move) + " has no diameter and shape on the sheet");
@@ -288,7 +298,7 @@ public final class StockStage implements EventSink {
     }
     boolean knowsXy =
         move.from().knowsXy() && move.to().knowsXy() && near(move.from()) && near(move.to());
-    Optional<Cutter> cutter = tool(move).flatMap(Cutter::of);
+    Optional<Cutter> cutter = cutter(move);
     if (knowsXy && endsTell && cutter.isPresent() && !tooLong(Path.of(move))) {
       if (!surface.lost()) {
         surface.lose(Path.of(move), cutter.get().radiusPm());
@@ -370,9 +380,6 @@ public final class StockStage implements EventSink {
     }
     if (found.overflowed()) {
       notFollowed.cap(move.at(), "surfaces under one move", Removed.MOST_SURFACES);
-    }
-    if (surface.index.full()) {
-      notFollowed.cap(move.at(), "places where paths are kept", model.limits().paths());
     }
   }
 
