@@ -1,0 +1,67 @@
+package hairline.checks.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hairline.checks.finding.Finding;
+import org.junit.jupiter.api.Test;
+
+/** The figures of the motion rules, re-derived by hand from the sheets of their programs. */
+class MotionRulesTest {
+
+  @Test
+  void aPlungeMayTakeATenthOfTheDiameter() {
+    Finding finding = Programs.findings("straight-plunge", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "depth")).isCloseTo(40.1, within(1e-9));
+    assertThat(Programs.figure(finding, "allowed")).isCloseTo(400 / 10.0, within(1e-9));
+    assertThat(Programs.findings("straight-plunge", "silent.nc")).isEmpty();
+  }
+
+  @Test
+  void theAngleOfARampIsThatOfItsFallOverItsLengthFromAbove() {
+    Finding finding = Programs.findings("ramp-too-steep", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "angle"))
+        .isCloseTo(Math.toDegrees(Math.atan(0.0525 / 1)), within(1e-6))
+        .isGreaterThan(3);
+    assertThat(Math.toDegrees(Math.atan(0.0524 / 1))).isLessThan(3);
+    assertThat(Programs.findings("ramp-too-steep", "silent.nc")).isEmpty();
+  }
+
+  @Test
+  void theFeedHeldIsTheLengthOverTheTimeOfABlock() {
+    // v = L / T (exact): 2.9 µm in 0.4 ms
+    Finding finding = Programs.findings("blocks-starve", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "feedHeld"))
+        .isCloseTo(0.0029 / 0.0004 * 60, within(1e-6))
+        .isLessThan(450);
+    assertThat(0.003 / 0.0004 * 60).isCloseTo(450, within(1e-9));
+    assertThat(Programs.findings("blocks-starve", "silent.nc")).isEmpty();
+  }
+
+  @Test
+  void surfaceSpeedIsTheCircumferenceTimesTheSpeed() {
+    // v_c = π D n (exact)
+    Finding finding = Programs.findings("surface-speed-off", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "surfaceSpeed"))
+        .isCloseTo(Math.PI * 0.4e-3 * 31_830, within(1e-9))
+        .isLessThan(40);
+    assertThat(Math.PI * 0.4e-3 * 31_831).isGreaterThan(40);
+    assertThat(Programs.findings("surface-speed-off", "silent.nc")).isEmpty();
+  }
+
+  @Test
+  void levelsFromBothSidesDifferByTheReversal() {
+    Finding finding = Programs.findings("approach-mixed", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "step")).isCloseTo(8 - 6.1, within(1e-9));
+    assertThat(4 * Programs.figure(finding, "reversal")).isGreaterThan(8 - 6.1);
+    assertThat(Programs.findings("approach-mixed", "silent.nc")).isEmpty();
+  }
+
+  @Test
+  void aLeadInIsAsLongAsTheRadius() {
+    Finding finding = Programs.findings("compensation-lead-in-short", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "length")).isCloseTo(0.1999, within(1e-9));
+    assertThat(Programs.figure(finding, "radius")).isCloseTo(0.4 / 2, within(1e-12));
+    assertThat(Programs.findings("compensation-lead-in-short", "silent.nc")).isEmpty();
+  }
+}

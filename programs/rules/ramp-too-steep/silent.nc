@@ -1,0 +1,15 @@
+%
+O1 (a ramp just flat enough)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-1. Y0. Z1.
+Z0.
+G1 X0. Z-0.0524 F100.
+X1.
+G0 Z1.
+M5
+M30
+%

@@ -1,0 +1,15 @@
+%
+O1 (a ramp just too steep)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-1. Y0. Z1.
+Z0.
+G1 X0. Z-0.0525 F100. ; expect ramp-too-steep warning: a ramp of 3.005° into stock, the tool bears 3°
+X1.
+G0 Z1.
+M5
+M30
+%
