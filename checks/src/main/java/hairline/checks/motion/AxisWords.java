@@ -10,6 +10,9 @@ final class AxisWords {
   /** Every letter of an axis. */
   static final String LETTERS = "XYZABC";
 
+  /** The same as a set for {@link BlockWords#hasAny(int)}. */
+  static final int SET = BlockWords.set(LETTERS);
+
   private static final Axis[] AXES = Axis.values();
 
   private final Control control;

@@ -187,15 +187,23 @@ final class BlockWords {
     return (doubledLetters & 1 << (letter - 'A')) != 0;
   }
 
+  /** A set of letters, for {@link #hasAny(int)}. */
+  static int set(String letters) {
+    int set = 0;
+    for (int i = 0; i < letters.length(); i++) {
+      set |= 1 << (letters.charAt(i) - 'A');
+    }
+    return set;
+  }
+
+  /** Whether the block has a word, or conflicting words, of any letter of a set. */
+  boolean hasAny(int set) {
+    return ((letterSet | doubledLetters) & set) != 0;
+  }
+
   /** Whether the block has a word, or conflicting words, of any of these letters. */
   boolean hasAny(String letters) {
-    int all = letterSet | doubledLetters;
-    for (int i = 0; i < letters.length(); i++) {
-      if ((all & 1 << (letters.charAt(i) - 'A')) != 0) {
-        return true;
-      }
-    }
-    return false;
+    return hasAny(set(letters));
   }
 
   /** The code of this group, where the block has just one. */

@@ -89,7 +89,8 @@ public final class Interpreter {
       Modes before = control.modal.snapshot();
       control.startBlock(new Place(file, block.line(), span(block)));
       control.emit(new Event.BlockStarted(control.at(), block, before));
-      if (block.problems().stream().anyMatch(UnreadBlock::isUnread)) {
+      if (!block.problems().isEmpty()
+          && block.problems().stream().anyMatch(UnreadBlock::isUnread)) {
         unread.forget(block);
         tellModes(before);
         return;

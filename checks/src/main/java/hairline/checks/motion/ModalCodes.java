@@ -23,6 +23,7 @@ import java.util.OptionalInt;
  * what the trade moves behind it: M5 and M9.
  */
 final class ModalCodes {
+  private static final int STATE_LETTERS = BlockWords.set("DFHST");
   private static final int MOTION_ONLY = CodeGroup.MOTION.bit();
 
   private static final List<CodeGroup> TRANSFORMS =
@@ -46,7 +47,7 @@ final class ModalCodes {
   /** Executes what comes before the motion of a block. */
   void beforeMotion(BlockWords words) {
     if ((words.groups() & ~MOTION_ONLY) == 0
-        && !words.hasAny("DFHST")
+        && !words.hasAny(STATE_LETTERS)
         && words.sheetCodes().isEmpty()) {
       dropFeedOfOneBlock();
       return;
@@ -175,7 +176,7 @@ final class ModalCodes {
 
   /** G92 with S and no axis limits the speed (common practice, no source). */
   private static boolean isSpeedLimit(BlockWords words) {
-    return words.has(Code.G92) && !words.hasAny("XYZABC");
+    return words.has(Code.G92) && !words.hasAny(AxisWords.SET);
   }
 
   private void selectTool(BlockWords words) {

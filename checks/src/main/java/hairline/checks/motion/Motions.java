@@ -20,6 +20,7 @@ final class Motions {
           | CodeGroup.ONE_SHOT.bit();
   private static final List<Axis> FIRST_AXES = List.of(Axis.X, Axis.Y, Axis.Z);
   private static final String SECOND_AXES = "UVW";
+  private static final int SECOND_AXES_SET = BlockWords.set(SECOND_AXES);
   private static final String CYCLE_LETTERS = AxisWords.LETTERS + CycleMotions.LETTERS;
   private static final String ARC_LETTERS = AxisWords.LETTERS + Arcs.LETTERS;
 
@@ -53,7 +54,7 @@ final class Motions {
   /** Makes the motion of a block, if it has one. */
   void execute(BlockWords words) throws IOException {
     move(words);
-    if (words.hasAny(SECOND_AXES) && !words.has(Code.G4)) {
+    if (words.hasAny(SECOND_AXES_SET) && !words.has(Code.G4)) {
       loseParallelAxes(words);
     }
   }
@@ -95,7 +96,7 @@ final class Motions {
       }
       executeOneShot(words, oneShot);
     }
-    boolean axes = words.hasAny(AxisWords.LETTERS);
+    boolean axes = words.hasAny(AxisWords.SET);
     if (axes && words.doubledGroups() != 0 && isAmbiguous(words.doubledGroups())) {
       forgetting.namedAxes(words);
       forgetting.tell(control.at().span());
@@ -122,7 +123,7 @@ final class Motions {
   /** Whether the axis words of a block belong to this code, not to a motion (NISTIR 6556 §3.4). */
   private static boolean claimsAxes(Code oneShot, BlockWords words) {
     return switch (oneShot) {
-      case G10, G28, G30, G52, G65, G92 -> words.hasAny(AxisWords.LETTERS);
+      case G10, G28, G30, G52, G65, G92 -> words.hasAny(AxisWords.SET);
       case G4 -> words.hasAny("X") && words.word('P') == null;
       default -> false;
     };
