@@ -73,8 +73,8 @@ class EvaluatorProperties {
 
   @Property
   void addsExactly(
-      @ForAll @IntRange(min = -99_999_999, max = 99_999_999) int a,
-      @ForAll @IntRange(min = -99_999_999, max = 99_999_999) int b,
+      @ForAll @IntRange(min = -31_000_000, max = 31_000_000) int a,
+      @ForAll @IntRange(min = -31_000_000, max = 31_000_000) int b,
       @ForAll @IntRange(min = 0, max = 9) int scaleA,
       @ForAll @IntRange(min = 0, max = 9) int scaleB)
       throws IOException {
