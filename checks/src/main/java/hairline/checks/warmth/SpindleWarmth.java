@@ -78,6 +78,9 @@ public final class SpindleWarmth implements EventSink {
   /** The event during which time passed last. */
   private Place lastAt = new Place(0, 1, new Span(1, 1));
 
+  /** Where the spindle last stopped; the program's first line where it never turned. */
+  private Place stoppedAt = lastAt;
+
   /** The event in hand, where it takes time of its own and is no move. */
   private @Nullable Event special;
 
@@ -158,6 +161,11 @@ public final class SpindleWarmth implements EventSink {
     return run;
   }
 
+  /** The number of {@link #run()}, at less cost; it is up to date while the spindle turns. */
+  public int runNumber() {
+    return run.number();
+  }
+
   /** The last measuring of the tool in the spindle. */
   public Optional<Measuring> measuring() {
     return inSpindle.map(ToolRecord::measuring);
@@ -179,7 +187,7 @@ public final class SpindleWarmth implements EventSink {
   }
 
   /** The longest single stop of the spindle since its tool was measured. */
-  public Optional<TimeTaken> longestStopSinceMeasuring() {
+  public Optional<Stop> longestStopSinceMeasuring() {
     settle();
     return inSpindle.map(ToolRecord::longestStop);
   }
@@ -252,6 +260,7 @@ public final class SpindleWarmth implements EventSink {
       if (stop.code().equals("M1")) {
         optionalStop(stop.at());
       } else {
+        noteStop(stop.at());
         special = stop;
       }
     } else if (event instanceof Event.SubprogramEntered call) {
@@ -298,6 +307,7 @@ public final class SpindleWarmth implements EventSink {
 
   private void beginTool(Event.ToolChanged change) {
     settle();
+    noteStop(change.at());
     spindle = SpindleState.STANDING;
     settleWithoutDeletable();
     if (!isSameTool(change)) {
@@ -434,7 +444,8 @@ public final class SpindleWarmth implements EventSink {
                 spindle.speedRpm(),
                 warmUpBehind,
                 blockDeletable,
-                Optional.empty()));
+                Optional.empty()),
+            !spindle.turns());
     warmUpBehind = null;
     measuredSinceChange = true;
     inSpindle = Optional.of(record);
@@ -466,6 +477,7 @@ public final class SpindleWarmth implements EventSink {
     SpindleState state = SpindleState.of(now);
     if (!state.equals(spindle)) {
       settle();
+      noteStop(at);
       spindle = state;
       beginRun(at);
     }
@@ -548,9 +560,18 @@ public final class SpindleWarmth implements EventSink {
               .plus(new TimeTaken(0, 0, List.of(gap)));
     }
     for (ToolRecord tool : tools.values()) {
-      tool.stood(stop);
+      tool.stood(stoppedAt, stop);
     }
     inRun &= !best.brokenOff();
+  }
+
+  /**
+   * What the spindle does ends here; if it turned and goes on to stand, this is where it stopped.
+   */
+  private void noteStop(Place at) {
+    if (spindle.turns()) {
+      stoppedAt = at;
+    }
   }
 
   private void beginRun(Place at) {

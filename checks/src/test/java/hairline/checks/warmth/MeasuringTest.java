@@ -27,8 +27,16 @@ class MeasuringTest {
     return shop.warmth().measuring().orElseThrow();
   }
 
+  private TimeTaken stop() {
+    return shop.warmth().longestStopSinceMeasuring().orElseThrow().time();
+  }
+
+  private int stopLine() {
+    return shop.warmth().longestStopSinceMeasuring().orElseThrow().from().line();
+  }
+
   private double stopSeconds() {
-    TimeTaken stop = shop.warmth().longestStopSinceMeasuring().orElseThrow();
+    TimeTaken stop = stop();
     assertThat(stop.isKnown()).isTrue();
     return stop.atLeastSeconds();
   }
@@ -149,6 +157,37 @@ class MeasuringTest {
   }
 
   @Test
+  void whereTheLongestStopBegan() {
+    // It began at M5, not at the dwell; the program's own start is its first line.
+    shop.program().m3(20000).measure().m5().dwell(20).m3(1).dwell(1).m5().dwell(50).dwell(1);
+    shop.program().m3(20000).dwell(1).m5().dwell(30).end();
+    assertThat(stopLine()).isEqualTo(7);
+    assertThat(stopSeconds()).isEqualTo(51);
+    shop = new Shop();
+    shop.program().m3(20000).measure().dwell(1).m6(3).dwell(1).end();
+    shop.program().m6(Modal.unset()).dwell(1).end();
+    assertThat(stopLine()).isEqualTo(4);
+    shop = new Shop();
+    shop.program().m3(20000).measure().dwell(1).stop("M0").end();
+    assertThat(stopLine()).isEqualTo(4);
+    shop = new Shop();
+    shop.program().m3(20000).measure().m5().dwell(10).stop("M0").end();
+    assertThat(stopLine()).isEqualTo(3);
+  }
+
+  @Test
+  void aStopThatBeganBeforeMeasuringCountsFromThere() {
+    shop.program().m3(20000).dwell(1).m5().dwell(9).measure().dwell(5).m3(20000).dwell(1).end();
+    assertThat(stopLine()).isEqualTo(5);
+    assertThat(stopSeconds()).isEqualTo(5);
+    shop.program().m5().dwell(3).m3(20000).dwell(1).end();
+    assertThat(stopLine()).isEqualTo(5);
+    shop.program().m5().dwell(6).m3(20000).dwell(1).end();
+    assertThat(stopSeconds()).isEqualTo(6);
+    assertThat(stopLine()).isEqualTo(15);
+  }
+
+  @Test
   void aStopThatGoesOn() {
     shop.program().m3(20000).measure().m5().dwell(20).dwell(45);
     assertThat(stopSeconds()).isEqualTo(20);
@@ -209,7 +248,7 @@ class MeasuringTest {
     for (String code : List.of("M0", "M60")) {
       shop = new Shop();
       shop.program().m3(20000).measure().stop(code).dwell(10).end();
-      TimeTaken stop = shop.warmth().longestStopSinceMeasuring().orElseThrow();
+      TimeTaken stop = stop();
       assertThat(stop.exceeds(1e9)).isEqualTo(Answer.YES);
       assertThat(stop.gaps()).extracting(gap -> gap.at().line()).containsExactly(3);
     }
@@ -221,7 +260,7 @@ class MeasuringTest {
   @Test
   void anUnknownSpindleMayStand() {
     shop.program().m3(20000).measure().spindleUnknown().dwell(70).end();
-    TimeTaken stop = shop.warmth().longestStopSinceMeasuring().orElseThrow();
+    TimeTaken stop = stop();
     assertThat(stop.exceeds(60)).isEqualTo(Answer.UNKNOWN);
     assertThat(stop.exceeds(70)).isEqualTo(Answer.NO);
     assertThat(stop.gaps()).extracting(Gap::cause).containsExactly(Cause.SPINDLE);
@@ -231,7 +270,7 @@ class MeasuringTest {
   @Test
   void anUnknownStopBeforeAnUnknownSpindle() {
     shop.program().m3(20000).measure().m5().dwellWithoutUnit().spindleUnknown().dwell(70).end();
-    TimeTaken stop = shop.warmth().longestStopSinceMeasuring().orElseThrow();
+    TimeTaken stop = stop();
     assertThat(stop.gaps()).extracting(Gap::cause).containsExactly(Cause.DWELL_UNIT, Cause.SPINDLE);
     assertThat(stop.atLeastSeconds()).isZero();
   }

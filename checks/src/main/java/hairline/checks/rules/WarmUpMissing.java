@@ -1,0 +1,108 @@
+package hairline.checks.rules;
+
+import com.google.auto.service.AutoService;
+import hairline.checks.finding.Level;
+import hairline.checks.finding.Occurrence;
+import hairline.checks.finding.Quantities;
+import hairline.checks.rules.RuleInfo.Group;
+import hairline.checks.rules.RuleInfo.Need;
+import hairline.checks.rules.RuleInfo.Scope;
+import hairline.checks.setup.SpindleKeys;
+import hairline.checks.setup.WarmUpPlace;
+import hairline.checks.stock.Cut;
+import hairline.checks.warmth.Run;
+import hairline.checks.warmth.WarmUp;
+import java.util.Optional;
+
+/** A fine cut is made with a spindle that is not warmed up. */
+@AutoService(Rule.class)
+public final class WarmUpMissing implements Rule {
+  private static final RuleInfo INFO =
+      RuleInfo.of(
+              "warm-up-missing",
+              Level.ERROR,
+              Group.WARMTH,
+              "a fine cut with no valid warm-up of the spindle before it",
+              Need.OVERLAP,
+              Need.TIMING)
+          .hiding(
+              Scope.BLOCK,
+              "tool-measured-cold",
+              "growth-exceeds-share",
+              "speed-changed-since-measuring")
+          .hiding(Scope.PROGRAM, "warm-up-short");
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public void begin(RuleContext context, Subscriptions on) {
+    if (context.setup().get(SpindleKeys.WARM_UP_WHERE).orElseThrow() == WarmUpPlace.BEFORE) {
+      return;
+    }
+    FineCuts.each(
+        on,
+        cut -> {
+          WarmUp warmUp = context.stages().warmth().warmUp();
+          switch (warmUp.valid()) {
+            case YES -> {}
+            case UNKNOWN -> Unsure.of(context, warmUp, cut.at());
+            case NO -> FineCuts.report(context, cut, missing(context, cut, warmUp));
+          }
+        });
+  }
+
+  private static Occurrence.Builder missing(RuleContext context, Cut cut, WarmUp warmUp) {
+    context.need(SpindleKeys.WARM_UP_WHERE, cut.at());
+    Run run = context.stages().warmth().run();
+    Optional<Double> asked = context.setup().get(SpindleKeys.WARM_UP_TIME_S);
+    Optional<Double> speed = context.setup().get(SpindleKeys.WARM_UP_MIN_SPEED_RPM);
+    Occurrence.Builder occurrence =
+        context.occurrence(
+            cut.at(),
+            "fine cut with no valid warm-up: the spindle ran "
+                + Seconds.of(run.atSpeed())
+                + speed.map(rpm -> " at " + Quantities.rpm(rpm) + " or more").orElse("")
+                + asked.map(seconds -> ", " + Seconds.of(seconds) + " asked").orElse(""));
+    warmUp
+        .expiredAt()
+        .ifPresent(
+            at ->
+                occurrence.fact(
+                    "the last warm-up expired at line "
+                        + at.line()
+                        + ": the spindle stood longer than it outlives"
+                        + context
+                            .setup()
+                            .get(SpindleKeys.WARM_UP_VALID_FOR_S)
+                            .map(
+                                seconds ->
+                                    " ("
+                                        + Seconds.of(seconds)
+                                        + ", "
+                                        + SpindleKeys.WARM_UP_VALID_FOR_S.path()
+                                        + ")")
+                            .orElse("")
+                        + "; M0 and M60 count as longer"));
+    run.from()
+        .ifPresent(
+            from ->
+                occurrence.fact(
+                    "counted from line " + from.line() + " on, with no longer stop between"));
+    if (asked.isPresent() && speed.isPresent()) {
+      occurrence.fact(
+          "asked by "
+              + SpindleKeys.WARM_UP_TIME_S.path()
+              + " and "
+              + SpindleKeys.WARM_UP_MIN_SPEED_RPM.path());
+    }
+    occurrence
+        .cure("a warm-up before this line, measuring behind it; or warm_up.where: before")
+        .figure("run", run.atSpeed().atLeastSeconds(), "s")
+        .cause(warmUp.expiredAt().map(at -> "expired at line " + at.line()).orElse("none"));
+    asked.ifPresent(seconds -> occurrence.figure("asked", seconds, "s"));
+    return occurrence;
+  }
+}

@@ -1,0 +1,23 @@
+%
+O1 (the first with flood, the second with mist)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+M71
+S20000 M3
+M72
+G0 X-3. Y0. Z1.
+M8
+Z-0.02
+G1 X3. F60.
+G0 Z1.
+X-3.
+M9
+M7
+Z-0.04
+G1 X3. F60. ; expect coolant-changed-in-fine-cut warning @1: fine cut of inlet with mist coolant, the first one at line 13 was made with flood coolant
+G0 Z1.
+M5
+M30
+%

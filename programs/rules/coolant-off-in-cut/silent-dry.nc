@@ -1,0 +1,18 @@
+%
+O1 (a tool that never had coolant)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S20000 M3
+G0 X-3. Y0. Z1.
+Z-0.1
+G1 X3. F60.
+G0 Z1.
+X-3.
+Z-0.2
+G1 X3. F60.
+G0 Z1.
+M5
+M30
+%

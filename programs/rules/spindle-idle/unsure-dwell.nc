@@ -1,0 +1,19 @@
+%
+O1 (a dwell without unit may be longer)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+M71
+S20000 M3
+M72
+M5
+G4 P60.
+S20000 M3
+G0 X-3. Y0. Z1.
+Z-0.02
+G1 X3. F60. ; not checked spindle-idle: the unit of a dwell is not known (machine.control.dwell would tell)
+G0 Z1.
+M5
+M30
+%

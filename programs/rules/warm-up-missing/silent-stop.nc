@@ -1,0 +1,16 @@
+%
+O1 (a stop as long as the warm-up outlives)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+G0 X-3. Y0. Z1.
+Z-0.02
+M71
+G4 P1200.
+S20000 M3
+G1 X3. F60.
+G0 Z1.
+M5
+M30
+%

@@ -1,0 +1,16 @@
+%
+O1 (the code at a speed that is too slow)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+G0 X-3. Y0. Z1.
+Z-0.1
+S19999
+M71 ; expect warm-up-short warning @1: warm-up of 721.5 s at 19999 rpm at most
+M3
+G1 X3. F60.
+G0 Z1.
+M5
+M30
+%
