@@ -81,12 +81,8 @@ public final class Summarizer implements EventSink {
     tools.accept(event);
     if (event instanceof Move move) {
       move(move);
-    } else if (event instanceof Event.BlockStarted started) {
+    } else if (event instanceof Event.BlockStarted) {
       blocks++;
-      // Problems are told once a line before the run; here each time that the block is met.
-      for (Problem problem : started.block().problems()) {
-        doubtOf(problem).ifPresent(what -> doubt(what, started.at()));
-      }
     } else if (event instanceof Event.Dwelled) {
       dwells++;
       dwellSeconds += time.ofThisEvent().atLeastSeconds();
@@ -170,6 +166,9 @@ public final class Summarizer implements EventSink {
     }
     if (event instanceof Event.ArcImpossible arc) {
       return Optional.of("an arc left out: " + arc.reason());
+    }
+    if (event instanceof Event.BlockProblem problem) {
+      return doubtOf(problem.problem());
     }
     if (event instanceof Event.CapReached cap) {
       return Optional.of(cap.what() + ": the limit of " + cap.cap() + " is reached");

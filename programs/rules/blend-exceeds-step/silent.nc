@@ -1,0 +1,15 @@
+%
+O1 (a step of just four tolerances)
+G21 G90 G17 G94 G64
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X0. Y0. Z0.01
+G1 Z-0.004 F60.
+X1. F100.
+G0 Z1.
+G0 Z1.
+M5
+M30
+%

@@ -1,0 +1,18 @@
+%
+O1 (one increment too far in X, then in Z)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-3. Y0. Z1.
+X170.0001 ; expect outside-travel error: X reaches 150.0001 mm on the machine, its travel ends at 150 mm
+X0.
+Z45.0001 ; expect outside-travel error: Z reaches 5.0001 mm on the machine, its travel ends at 5 mm
+X-1. Y0.
+G1 Y-113. F500.
+G2 X1. I1. J0. ; arcs with their farthest points
+G0 Z1.
+M5
+M30
+%
