@@ -64,4 +64,28 @@ class MotionRulesTest {
     assertThat(Programs.figure(finding, "radius")).isCloseTo(0.4 / 2, within(1e-12));
     assertThat(Programs.findings("compensation-lead-in-short", "silent.nc")).isEmpty();
   }
+
+  @Test
+  void theMachineReachesWorkPlusOffsetAndInZPlusTheToolsLength() {
+    var findings = Programs.findings("outside-travel", "speaks.nc");
+    assertThat(Programs.figure(findings.get(0), "reached"))
+        .isCloseTo(170.0001 - 20, within(1e-9))
+        .isGreaterThan(150);
+    assertThat(Programs.figure(findings.get(1), "reached"))
+        .isCloseTo(45.0001 - 60 + 20, within(1e-9))
+        .isGreaterThan(5);
+    // a half circle of radius 1 about (1, 104.5), with G54 at Y 5
+    Finding arc = Programs.findings("outside-travel", "speaks-arc.nc").get(0);
+    assertThat(Programs.figure(arc, "reached")).isCloseTo(104.5 + 1 + 5, within(1e-6));
+    assertThat(Programs.findings("outside-travel", "silent.nc")).isEmpty();
+  }
+
+  @Test
+  void aQuarterOfAStepBearsThePathTolerance() {
+    Finding finding = Programs.findings("blend-exceeds-step", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "step")).isCloseTo(3.9, within(1e-9));
+    assertThat(Programs.figure(finding, "tolerance")).isGreaterThan(3.9 / 4);
+    assertThat(4.0 / 4).isGreaterThanOrEqualTo(1);
+    assertThat(Programs.findings("blend-exceeds-step", "silent.nc")).isEmpty();
+  }
 }
