@@ -166,24 +166,40 @@ record Engagement(
       return true;
     }
 
-    /** Contact in a strip too narrow to hold the centre of a cell, told by a parallel path. */
+    /**
+     * Contact in a strip too narrow to hold the centre of a cell, told by a parallel path; of two
+     * strips the wider counts.
+     */
     private Engagement thinStrip(Path path, Cutter cutter, Removed found) {
-      for (int materialSide = -1; materialSide <= 1; materialSide += 2) {
-        if (!standsBeside(path, cutter, materialSide)) {
-          continue;
-        }
-        double width = evenWidth(path, cutter, -materialSide, 1, 2 * cell);
-        if (!Double.isNaN(width)) {
-          addBeside(path, cutter, materialSide, found);
-          return new Engagement(
-              true,
-              false,
-              OptionalDouble.of(width / PM_PER_MM),
-              false,
-              Optional.of(materialSide > 0 ? Side.LEFT : Side.RIGHT));
-        }
+      double left = stripWidth(path, cutter, 1);
+      double right = stripWidth(path, cutter, -1);
+      if (!Double.isNaN(left)) {
+        addBeside(path, cutter, 1, found);
       }
-      return NONE;
+      if (!Double.isNaN(right)) {
+        addBeside(path, cutter, -1, found);
+      }
+      return wider(left, right, NONE);
+    }
+
+    /** Width of the strip on that side (1: left), where material stands there; else NaN. */
+    private double stripWidth(Path path, Cutter cutter, int materialSide) {
+      return standsBeside(path, cutter, materialSide)
+          ? evenWidth(path, cutter, -materialSide, 1, 2 * cell)
+          : Double.NaN;
+    }
+
+    /** The wider of two strips; of equal ones the side is not told. */
+    private static Engagement wider(double leftPm, double rightPm, Engagement none) {
+      if (Double.isNaN(leftPm) && Double.isNaN(rightPm)) {
+        return none;
+      }
+      if (leftPm == rightPm) {
+        return new Engagement(
+            true, false, OptionalDouble.of(leftPm / PM_PER_MM), false, Optional.empty());
+      }
+      boolean left = Double.isNaN(rightPm) || leftPm > rightPm;
+      return told(left ? leftPm : rightPm, left ? Side.LEFT : Side.RIGHT);
     }
 
     private boolean standsBeside(Path path, Cutter cutter, int side) {
@@ -223,14 +239,13 @@ record Engagement(
       boolean left = taken.acrossHigh >= radius - 1.5 * cell;
       boolean right = taken.acrossLow <= -(radius - 1.5 * cell);
       if (left && right) {
-        for (int side = -1; side <= 1; side += 2) {
-          double beside = width(path, cutter, side, diameter - 3 * cell, diameter - 1, box);
-          if (!Double.isNaN(beside)) {
-            return told(beside, side > 0 ? Side.RIGHT : Side.LEFT);
-          }
-        }
-        return new Engagement(
-            true, false, OptionalDouble.of(diameter / PM_PER_MM), true, Optional.empty());
+        Engagement slot =
+            new Engagement(
+                true, false, OptionalDouble.of(diameter / PM_PER_MM), true, Optional.empty());
+        return wider(
+            width(path, cutter, -1, diameter - 3 * cell, diameter - 1, box),
+            width(path, cutter, 1, diameter - 3 * cell, diameter - 1, box),
+            slot);
       }
       if (left == right) {
         return UNKNOWN;

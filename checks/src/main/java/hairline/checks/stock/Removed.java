@@ -282,7 +282,8 @@ final class Removed {
       return;
     }
     sawOther = true;
-    if (id > 0) {
+    // Of several the one first cut, in whatever order its cells come.
+    if (id > 0 && (otherLevel == 0 || id < otherLevel)) {
       otherLevel = id;
     }
   }
@@ -348,7 +349,7 @@ final class Removed {
     return sawOther;
   }
 
-  /** A level other than the one now cut that had left cells at this very height; 0: none. */
+  /** The first level, other than the one now cut, with cells at this very height; 0: none. */
   int otherLevel() {
     return otherLevel;
   }
