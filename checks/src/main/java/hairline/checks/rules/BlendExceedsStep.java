@@ -110,7 +110,7 @@ public final class BlendExceedsStep implements Rule {
             .figure("tolerance", tolerance.um(), "µm")
             .figure("step", stepPm / 1e6, "µm")
             .operation(cut.move().modes().operation())
-            .cause("step " + stepPm)
+            .cause("step")
             .severity((double) -stepPm));
   }
 }

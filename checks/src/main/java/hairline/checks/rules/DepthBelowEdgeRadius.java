@@ -52,7 +52,7 @@ public final class DepthBelowEdgeRadius implements Rule {
                                     .figure("depth", depthPm / 1e6, "µm")
                                     .figure("edgeRadius", edgeUm.typical(), "µm")
                                     .operation(cut.move().modes().operation())
-                                    .cause("tool " + tool.number() + " " + depthPm)
+                                    .cause("tool " + tool.number())
                                     .severity((double) -depthPm))));
   }
 }

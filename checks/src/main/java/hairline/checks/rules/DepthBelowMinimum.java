@@ -68,7 +68,7 @@ public final class DepthBelowMinimum implements Rule {
                         .figure("depth", depthPm / 1e6, "µm")
                         .figure("minimum", minimumUm.typical(), "µm")
                         .operation(cut.move().modes().operation())
-                        .cause("tool " + tool.number() + " " + depthPm)
+                        .cause("tool " + tool.number())
                         .severity((double) -depthPm)));
   }
 }

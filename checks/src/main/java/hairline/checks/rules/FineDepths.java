@@ -2,6 +2,7 @@ package hairline.checks.rules;
 
 import hairline.checks.setup.Tool;
 import hairline.checks.stock.Cut;
+import hairline.checks.stock.StepDown;
 
 /** The axial depths of fine cuts, for the rules about what an end edge can take. */
 final class FineDepths {
@@ -24,8 +25,13 @@ final class FineDepths {
             context.notChecked("the surface before the cut is not known", cut.at());
           } else if (cut.fine() && cut.tool().isEmpty()) {
             context.notChecked("the tool is not known or not on the sheet", cut.at());
-          } else if (cut.fine() && cut.stepDownPm().isPresent()) {
-            taker.take(cut, cut.tool().orElseThrow(), cut.stepDownPm().getAsLong());
+          } else if (cut.fine() && !cut.stepDowns().isEmpty()) {
+            StepDown largest = cut.stepDowns().get(0);
+            if (largest.exact()) {
+              taker.take(cut, cut.tool().orElseThrow(), largest.storedPm());
+            } else {
+              context.notChecked("the depth of cut is only estimated", cut.at());
+            }
           }
         });
   }

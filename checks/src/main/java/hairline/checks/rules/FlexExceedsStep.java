@@ -139,7 +139,7 @@ public final class FlexExceedsStep implements Rule {
                   .figure("allowed", allowedUm, "µm")
                   .figure("step", step.heightPm() / 1e6, "µm")
                   .operation(step.later().lastOperation())
-                  .cause("step " + step.heightPm())
+                  .cause("step")
                   .severity(errorUm.typical() / allowedUm);
               context.report(occurrence);
             });

@@ -111,7 +111,7 @@ public final class StepBelowSmallest implements Rule {
             .figure("margin", limit.margin(), "")
             .figure("limit", limit.um(), "µm")
             .operation(operation)
-            .cause(what + " " + heightPm)
+            .cause(what)
             .severity((double) -heightPm));
   }
 }

@@ -59,7 +59,7 @@ public final class StepWithinRepeatability implements Rule {
             .figure("step", step.heightPm() / 1e6, "µm")
             .figure("repeatability", repeatabilityPm / 1e6, "µm")
             .operation(step.later().lastOperation())
-            .cause("step " + step.heightPm())
+            .cause("step")
             .severity((double) -step.heightPm()));
   }
 }
