@@ -3,6 +3,7 @@ package hairline.checks.rules;
 import com.google.auto.service.AutoService;
 import hairline.checks.finding.Level;
 import hairline.checks.motion.Event.Ended;
+import hairline.checks.motion.Event.SubprogramEndMissing;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
 
@@ -31,5 +32,14 @@ public final class EndMissing implements Rule {
                     .cure("M30 as the last block"));
           }
         });
+    on.event(
+        SubprogramEndMissing.class,
+        end ->
+            context.report(
+                context
+                    .occurrence(end.at(), "subprogram " + end.name() + " ends without M99")
+                    .fact("it is taken to return all the same")
+                    .cure("M99 as its last block")
+                    .cause(end.name())));
   }
 }
