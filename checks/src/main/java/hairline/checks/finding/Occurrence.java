@@ -36,12 +36,6 @@ public record Occurrence(
     figures = List.copyOf(figures);
   }
 
-  /** The same at another level. */
-  public Occurrence at(Level other) {
-    return new Occurrence(
-        rule, other, at, message, facts, cure, figures, operation, cause, severity);
-  }
-
   /** Starts one. */
   public static Builder of(String rule, Level level, Place at, String message) {
     return new Builder(rule, level, at, message);

@@ -115,9 +115,4 @@ public final class RuleContext {
   public void notChecked(String reason, Place at) {
     collector.notChecked(info.name(), reason, Optional.of(at));
   }
-
-  /** Lists the rule as not checked where no line is concerned. */
-  public void notChecked(String reason) {
-    collector.notChecked(info.name(), reason, Optional.empty());
-  }
 }
