@@ -2,7 +2,6 @@ package hairline.checks.finding;
 
 import hairline.checks.motion.Place;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -19,11 +18,13 @@ public final class Collector {
   /** At most so many groups; what comes later is counted under "not checked". */
   public static final int MOST_GROUPS = 10_000;
 
-  /** At most so many lines are remembered whose findings explain others of the line away. */
+  /** At most so many lines are remembered whose findings explain all others of the line away. */
   public static final int MOST_HIDING_LINES = 100_000;
 
   /** A group of findings: same rule, operation, cause, and same answer to "accepted?". */
   public record Key(String rule, int operation, String cause, Optional<String> accepted) {}
+
+  private static final String ALL = "*";
 
   private record Line(int file, int line) {}
 
@@ -35,7 +36,7 @@ public final class Collector {
   private final Map<Missing, NotChecked> notChecked = new LinkedHashMap<>();
   private final Set<Assumption> assumptions = new LinkedHashSet<>();
   private final List<Occurrence> ofThisBlock = new ArrayList<>();
-  private final Map<Line, Set<String>> hiddenAt = new HashMap<>();
+  private final Set<Line> unreadLines = new HashSet<>();
 
   /**
    * @param accepts the accept comments of the program
@@ -49,10 +50,6 @@ public final class Collector {
 
   /** Takes one occurrence. */
   public void report(Occurrence occurrence) {
-    List<String> hidden = hidesInBlock.get(occurrence.rule());
-    if (hidden != null && hiddenAt.size() < MOST_HIDING_LINES) {
-      hiddenAt.computeIfAbsent(line(occurrence.at()), k -> new HashSet<>()).addAll(hidden);
-    }
     ofThisBlock.add(occurrence);
   }
 
@@ -62,6 +59,11 @@ public final class Collector {
       return;
     }
     for (Occurrence occurrence : ofThisBlock) {
+      if (hides(occurrence, ALL)) {
+        remember(occurrence);
+      }
+    }
+    for (Occurrence occurrence : ofThisBlock) {
       if (!isHidden(occurrence)) {
         group(occurrence);
       }
@@ -69,12 +71,35 @@ public final class Collector {
     ofThisBlock.clear();
   }
 
-  private boolean isHidden(Occurrence occurrence) {
-    Set<String> hidden = hiddenAt.get(line(occurrence.at()));
-    if (hidden == null || hidden.contains(occurrence.rule())) {
-      return hidden != null;
+  /** A line that cannot be read is told before the run; what the run says of it later is hidden. */
+  private void remember(Occurrence occurrence) {
+    if (unreadLines.size() < MOST_HIDING_LINES) {
+      unreadLines.add(line(occurrence.at()));
+    } else if (!unreadLines.contains(line(occurrence.at()))) {
+      notChecked(
+          "",
+          "more than "
+              + MOST_HIDING_LINES
+              + " lines that cannot be read; what follows from later"
+              + " ones may be told as well",
+          Optional.of(occurrence.at()));
     }
-    return hidden.contains("*") && !hidesInBlock.containsKey(occurrence.rule());
+  }
+
+  private boolean hides(Occurrence hider, String rule) {
+    return hidesInBlock.getOrDefault(hider.rule(), List.of()).contains(rule);
+  }
+
+  private boolean isHidden(Occurrence occurrence) {
+    if (!hides(occurrence, ALL) && unreadLines.contains(line(occurrence.at()))) {
+      return true;
+    }
+    for (Occurrence other : ofThisBlock) {
+      if (hides(other, occurrence.rule()) && line(other.at()).equals(line(occurrence.at()))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void group(Occurrence occurrence) {

@@ -2,6 +2,7 @@ package hairline.checks.rules;
 
 import hairline.checks.finding.AcceptUnused;
 import hairline.checks.finding.Finding;
+import hairline.checks.finding.NotChecked;
 import hairline.checks.finding.ProgramResult;
 import hairline.checks.finding.ProgramResult.SourceLine;
 import hairline.checks.motion.ControlProfile;
@@ -15,6 +16,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -96,13 +98,25 @@ public final class ProgramCheck {
         names,
         standing,
         accepted,
-        runs.stream().flatMap(run -> run.notChecked().stream()).distinct().toList(),
+        notChecked(runs),
         runs.stream().flatMap(run -> run.assumptions().stream()).distinct().toList(),
         setup.name(),
         setup.embedded(),
         excerpts(files, findings),
         runs.stream().anyMatch(Run::isStepBudgetReached),
         runs.stream().anyMatch(Run::isMacroUnread));
+  }
+
+  /** What either run could not decide, with the larger count where both could not. */
+  private static List<NotChecked> notChecked(List<Run> runs) {
+    Map<List<String>, NotChecked> all = new LinkedHashMap<>();
+    for (Run run : runs) {
+      for (NotChecked next : run.notChecked()) {
+        all.merge(
+            List.of(next.rule(), next.reason()), next, (a, b) -> b.count() > a.count() ? b : a);
+      }
+    }
+    return List.copyOf(all.values());
   }
 
   /**

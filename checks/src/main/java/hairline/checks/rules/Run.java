@@ -32,6 +32,9 @@ import java.util.Set;
 
 /** One run over one program with one setting of the block delete switch. */
 final class Run {
+  /** At most so many remarks of the first look at the files wait for the run to begin. */
+  private static final int MOST_EARLY_EVENTS = 100_000;
+
   private final List<Rule> rules;
   private final Accepts accepts = new Accepts();
   private final Collector collector;
@@ -81,8 +84,11 @@ final class Run {
     return event -> {
       if (files.isPresent()) {
         dispatch(event);
-      } else {
+      } else if (earlyEvents.size() < MOST_EARLY_EVENTS) {
         earlyEvents.add(event);
+      } else if (earlyEvents.size() == MOST_EARLY_EVENTS) {
+        earlyEvents.add(
+            new Event.CapReached(event.at(), "remarks on lines before the run", MOST_EARLY_EVENTS));
       }
     };
   }
@@ -93,7 +99,15 @@ final class Run {
     files = Optional.of(programFiles);
     dispatch(new Event.Indexed(new Place(0, 1, new Span(1, 1)), programFiles.index(0)));
     learnAccepts(programFiles);
-    earlyEvents.forEach(this::dispatch);
+    int line = 0;
+    collector.endBlock();
+    for (Event event : earlyEvents) {
+      if (event.at().line() != line) {
+        collector.endBlock();
+        line = event.at().line();
+      }
+      dispatch(event);
+    }
     earlyEvents.clear();
     new Interpreter(profile, programFiles).run(stages.first(), blockDeleteOn);
     collector.endBlock();
@@ -129,7 +143,7 @@ final class Run {
           "", cap.what() + ": the limit of " + cap.cap() + " is reached", Optional.of(cap.at()));
     } else if (event instanceof Event.BecameUnknown unknown) {
       collector.notChecked(
-          "", unknown.what() + " is unknown from here on", Optional.of(unknown.at()));
+          "", "unknown from here on: " + unknown.what(), Optional.of(unknown.at()));
     }
     subscriptions.accept(event);
   }

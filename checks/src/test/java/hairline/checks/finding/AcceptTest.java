@@ -1,0 +1,66 @@
+package hairline.checks.finding;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hairline.checks.motion.Place;
+import hairline.parser.Span;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class AcceptTest {
+  private static Place line(int line) {
+    return new Place(0, line, new Span(1, 2));
+  }
+
+  private static Accept read(int line, String text) {
+    return Accept.read(line(line), text, true).orElseThrow();
+  }
+
+  @Test
+  void readsRuleReachAndReason() {
+    Accept one = read(3, " Hairline: accept Chip-Below-Minimum: burnishing pass ");
+    assertThat(one.rule()).isEqualTo("chip-below-minimum");
+    assertThat(one.untilEnd()).isFalse();
+    assertThat(one.reason()).contains("burnishing pass");
+    Accept rest = read(3, "hairline: accept syntax until end: read by our control: tried");
+    assertThat(rest.untilEnd()).isTrue();
+    assertThat(rest.reason()).contains("read by our control: tried");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "hairline: accept syntax",
+        "hairline: accept syntax:",
+        "hairline:accept syntax:  "
+      })
+  void seesThatNoReasonIsGiven(String text) {
+    assertThat(read(1, text).reason()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"", "hairline", "hairline: reject syntax: x", "about hairline: accept x: y"})
+  void passesOverOtherComments(String text) {
+    assertThat(Accept.read(line(1), text, true)).isEmpty();
+  }
+
+  @Test
+  void acceptsTheBlockItSpeaksOfOrTheRest() {
+    Accepts accepts = new Accepts();
+    accepts.add(read(2, "hairline: accept syntax: a"), 4);
+    accepts.add(read(6, "hairline: accept end-missing until end: b"), 6);
+    accepts.add(read(8, "hairline: accept feed-missing"), 8);
+    assertThat(accepts.reasonFor("syntax", line(4))).contains("a");
+    assertThat(accepts.reasonFor("syntax", line(5))).isEmpty();
+    assertThat(accepts.reasonFor("code-unknown", line(4))).isEmpty();
+    assertThat(accepts.reasonFor("syntax", new Place(1, 4, new Span(1, 2)))).isEmpty();
+    assertThat(accepts.reasonFor("feed-missing", line(8))).as("no reason given").isEmpty();
+    assertThat(accepts.unused()).extracting(Accept::rule).containsExactly("end-missing");
+    assertThat(accepts.reasonFor("end-missing", line(5))).isEmpty();
+    assertThat(accepts.reasonFor("end-missing", line(60))).isEqualTo(Optional.of("b"));
+    assertThat(accepts.unused()).isEmpty();
+  }
+}
