@@ -40,7 +40,7 @@ M8
 G0 G43 H3 Z10.
 G0 X-1.8 Y-0.8
 Z0.1
-G1 Z-0.004 F60. ; expect warm-up-missing error x1992: 720 s asked
+G1 Z-0.004 F60. ; expect warm-up-missing error x1994: 720 s asked
 G1 Y0.8 F400.
 G1 X-1.65 F400.
 G1 Y-0.8 F400.

@@ -42,6 +42,7 @@ import java.util.OptionalLong;
  * @param passId the pass it belongs to, counted from 1; 0 outside of passes
  * @param feature the declared feature in which at least half of its path (tool centre) lies; of
  *     several the smallest
+ * @param removal what it truly takes, by the height field
  */
 public record Cut(
     Move move,
@@ -59,7 +60,8 @@ public record Cut(
     int levelId,
     boolean runsAtLevel,
     int passId,
-    Optional<Feature> feature)
+    Optional<Feature> feature,
+    Removal removal)
     implements Event {
 
   public Cut {
@@ -131,6 +133,7 @@ public record Cut(
         levelId,
         runsAtLevel,
         passId,
-        feature);
+        feature,
+        removal);
   }
 }

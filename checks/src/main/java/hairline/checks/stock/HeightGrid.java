@@ -237,7 +237,7 @@ final class HeightGrid {
       if (band.covers(tile.column)) {
         int from = tile.column << SHIFT;
         int row = tile.row << SHIFT;
-        found.addBlock(tile.id, tile.height, z, row, row + MASK, from, from + MASK);
+        found.takeBlock(tile.id, tile.height, z, row, row + MASK, from, from + MASK);
         tile.height = z;
         tile.id = id;
         return;
@@ -292,7 +292,7 @@ final class HeightGrid {
         ids[base + k] = id;
         k++;
       } while (k <= to && heights[base + k] == height && ids[base + k] == left);
-      found.add(left, height, z, row, start, k - 1);
+      found.take(left, height, z, z, row, start, k - 1);
     }
   }
 
@@ -344,7 +344,7 @@ final class HeightGrid {
         tile.heights[place] = low;
         tile.ids[place] = low == z ? id : otherId;
         long tip = floor.tip((double) centre(column), y, low);
-        found.add(before, height, tip, band.row(k), column, column);
+        found.take(before, height, tip, low, band.row(k), column, column);
       }
     }
   }

@@ -89,6 +89,7 @@ final class PassBook {
    * @param level the level it makes
    * @param again whether that level was cut before
    * @param approach from where Z came
+   * @param removal what it takes
    */
   record Contacted(
       Move move,
@@ -102,7 +103,8 @@ final class PassBook {
       Engagement engagement,
       Optional<Level> level,
       boolean again,
-      ApproachDirection approach) {
+      ApproachDirection approach,
+      Removal removal) {
 
     Optional<StepDown> largest() {
       return stepDowns.isEmpty() ? Optional.empty() : Optional.of(stepDowns.get(0));
@@ -195,7 +197,8 @@ final class PassBook {
         contacted.level().map(l -> l.id).orElse(Cut.NO_LEVEL),
         contacted.runsAtLevel(),
         passId,
-        feature);
+        feature,
+        contacted.removal());
   }
 
   /** Ramps and plunges of tools that make levels wait for the level they may lead to. */
@@ -263,6 +266,7 @@ final class PassBook {
         Cut.NO_LEVEL,
         runsAtLevel,
         0,
-        feature);
+        feature,
+        Removal.NONE);
   }
 }

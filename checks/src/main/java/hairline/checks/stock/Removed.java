@@ -3,6 +3,8 @@ package hairline.checks.stock;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What one move found above its floor: how many cells of which surface, how high above it, and how
@@ -47,8 +49,17 @@ final class Removed {
   private boolean overflow;
   private int last;
 
+  // What is taken, and where along the way.
+  private double rimPm;
+  private long cellsTaken;
+  private double heightsTaken;
+  private long deepestTaken;
+  private boolean topUnknown;
+  private final Stations stations;
+
   Removed(long cellPm) {
     this.cell = cellPm;
+    this.stations = new Stations(cellPm);
     for (int k = 0; k < ids.length; k++) {
       extents.add(new Extent());
     }
@@ -67,6 +78,18 @@ final class Removed {
     sawOther = false;
     otherLevel = 0;
     overflow = false;
+    cellsTaken = 0;
+    heightsTaken = 0;
+    deepestTaken = 0;
+    topUnknown = false;
+    stations.begin(0, 0);
+  }
+
+  /** Begins another move of this length seen from above. */
+  void begin(double lengthPm, Cutter cutter) {
+    clear();
+    rimPm = cutter.radiusPm();
+    stations.begin(lengthPm, cutter.leavesFloor() ? cutter.radiusPm() : 0);
   }
 
   /** From here on no cells count as another surface. */
@@ -134,6 +157,60 @@ final class Removed {
    *
    * @param id what left them
    * @param height their height
+   * @param tip the height from which their depth counts: the floor under them now, or the tool's
+   *     tip
+   * @param floor the floor under them now
+   * @param row their row
+   * @param from first cell in the row
+   * @param to last cell in the row
+   */
+  void take(int id, long height, long tip, long floor, int row, int from, int to) {
+    int cells = to - from + 1;
+    cellsTaken += cells;
+    if (id == HeightGrid.VIRGIN) {
+      topUnknown = true;
+    } else {
+      heightsTaken += (double) (height - floor) * cells;
+      deepestTaken = Math.max(deepestTaken, height - floor);
+    }
+    place(row, from, to);
+    add(id, height, tip, row, from, to);
+  }
+
+  private void place(int row, int from, int to) {
+    double dx = (from + 0.5) * cell - originX;
+    double dy = (row + 0.5) * cell - originY;
+    if (!arc) {
+      stations.line(along(dx, dy), across(dx, dy), ux * cell, -uy * cell, to - from + 1);
+      return;
+    }
+    for (int k = from; k <= to; k++) {
+      double x = (k + 0.5) * cell - originX;
+      stations.arc(alongArc(x, dy), Math.sqrt(x * x + dy * dy), radius, turn);
+    }
+  }
+
+  /** What the move takes, if it is in contact. */
+  Removal removal(Path path) {
+    if (cellsTaken == 0) {
+      return Removal.NOT_MEASURED;
+    }
+    double cellMm = cell / 1e9;
+    return new Removal(
+        cellsTaken * cellMm * cellMm,
+        topUnknown
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(heightsTaken / 1e9 * cellMm * cellMm),
+        topUnknown ? 0 : deepestTaken,
+        stations.contactShare(),
+        path.movesInPlan() ? stations.widest(rimPm) : Optional.empty());
+  }
+
+  /**
+   * Notes cells of one row as surface under the move, without having them taken.
+   *
+   * @param id what left them
+   * @param height their height
    * @param floor the height from which to measure: the floor under them now, or the tool's tip
    * @param row their row
    * @param from first cell in the row
@@ -159,9 +236,9 @@ final class Removed {
   }
 
   /** Takes a block of cells of one surface. */
-  void addBlock(int id, long height, long floor, int firstRow, int lastRow, int from, int to) {
+  void takeBlock(int id, long height, long floor, int firstRow, int lastRow, int from, int to) {
     for (int row = firstRow; row <= lastRow; row++) {
-      add(id, height, floor, row, from, to);
+      take(id, height, floor, floor, row, from, to);
     }
   }
 

@@ -6,6 +6,7 @@ import hairline.checks.setup.Feature;
 import hairline.checks.setup.JobKeys;
 import hairline.checks.setup.Length;
 import hairline.checks.setup.LengthRange;
+import hairline.checks.setup.MachineKeys;
 import hairline.checks.setup.Setup;
 import hairline.checks.setup.StockKeys;
 import hairline.checks.setup.Tool;
@@ -25,6 +26,8 @@ import java.util.OptionalLong;
  * @param fineToolPm {@code job.fine_tool}
  * @param compensation what G41 and G42 shift by, where the sheet says so
  * @param cellPm edge of a cell of the height grid: even, so that centres are whole picometres
+ * @param chordErrorPm how far chords may lie from an arc that does not keep its height: a tenth of
+ *     the resolution where the sheet gives it, and a 64th of a cell at most
  * @param limits how much is kept
  */
 public record StockModel(
@@ -35,10 +38,14 @@ public record StockModel(
     long fineToolPm,
     Optional<CompensationShift> compensation,
     long cellPm,
+    double chordErrorPm,
     Limits limits) {
 
-  /** Cells across the smallest tool. */
-  public static final int CELLS_PER_DIAMETER = 16;
+  /** Cells across the smallest tool, where the stock is not too large for so many. */
+  public static final int CELLS_PER_DIAMETER = 100;
+
+  /** Cells across the smallest tool, however large the stock. */
+  static final int FEWEST_CELLS_PER_DIAMETER = 16;
 
   private static final long SMALLEST_CELL_PM = 100_000;
   private static final long CELL_WITHOUT_TOOLS_PM = 25_000_000;
@@ -69,8 +76,8 @@ public record StockModel(
    * @param steps steps told
    */
   public record Limits(int tiles, int paths, int levels, int steps) {
-    /** What is kept unless told otherwise: at most some 130 MiB. */
-    public static final Limits DEFAULT = new Limits(2048, 131_072, 65_536, 10_000);
+    /** What is kept unless told otherwise: at most some 320 MiB. */
+    public static final Limits DEFAULT = new Limits(6144, 131_072, 65_536, 10_000);
   }
 
   public StockModel {
@@ -85,26 +92,32 @@ public record StockModel(
   public static StockModel of(Setup setup) {
     Map<Integer, Tool> tools = new HashMap<>();
     setup.tools().forEach(tool -> tools.put(tool.number(), tool));
+    Optional<Box> box = boxOf(setup);
+    long cell = cellFor(setup.tools(), box);
     return new StockModel(
-        boxOf(setup),
+        box,
         tools,
         setup.features(),
         setup.get(JobKeys.FINE_STEP).orElseThrow().pm(),
         setup.get(JobKeys.FINE_TOOL).orElseThrow().pm(),
         setup.get(ControlKeys.COMPENSATION),
-        cellFor(setup.tools()),
+        cell,
+        setup
+            .get(MachineKeys.RESOLUTION)
+            .map(resolution -> Math.min(chordError(cell), resolution.pm() / 10.0))
+            .orElse(chordError(cell)),
         Limits.DEFAULT);
   }
 
-  /** Chords keep to arcs within this distance: a 64th of a cell. */
-  double chordErrorPm() {
+  /** A 64th of a cell. */
+  static double chordError(long cellPm) {
     return cellPm / 64.0;
   }
 
   /** The same with other caps. */
   public StockModel withLimits(Limits others) {
     return new StockModel(
-        box, tools, features, fineStepPm, fineToolPm, compensation, cellPm, others);
+        box, tools, features, fineStepPm, fineToolPm, compensation, cellPm, chordErrorPm, others);
   }
 
   private static Optional<Box> boxOf(Setup setup) {
@@ -126,15 +139,32 @@ public record StockModel(
             setup.get(StockKeys.OFFSET).orElse("G54")));
   }
 
-  /** A sixteenth of the smallest diameter, rounded down to an even number of picometres. */
-  private static long cellFor(List<Tool> tools) {
+  /**
+   * A hundredth of the smallest diameter; on a stock whose tiles would then not fit, as fine as
+   * they do, or a sixteenth of that diameter. Rounded to an even number of picometres.
+   */
+  private static long cellFor(List<Tool> tools, Optional<Box> box) {
     double smallest =
         tools.stream()
             .flatMap(tool -> Cutter.of(tool).stream())
             .mapToDouble(cutter -> 2 * cutter.radiusPm())
             .min()
             .orElse(CELL_WITHOUT_TOOLS_PM * (double) CELLS_PER_DIAMETER);
-    long cell = (long) (smallest / CELLS_PER_DIAMETER);
-    return Math.max(SMALLEST_CELL_PM, cell - cell % 2);
+    double finest = box.map(StockModel::finestCell).orElse(0.0);
+    double cell =
+        Math.min(
+            smallest / FEWEST_CELLS_PER_DIAMETER, Math.max(smallest / CELLS_PER_DIAMETER, finest));
+    long down = (long) cell;
+    return Math.max(SMALLEST_CELL_PM, down - down % 2);
+  }
+
+  /** The cell at which every tile of a stock may hold more than one height. */
+  private static double finestCell(Box box) {
+    double x = (box.xMaxPm() - (double) box.xMinPm()) / HeightGrid.SIDE;
+    double y = (box.yMaxPm() - (double) box.yMinPm()) / HeightGrid.SIDE;
+    // One tile more on each side: (x/c + 2) (y/c + 2) = tiles, solved for the cell c.
+    double rest = Limits.DEFAULT.tiles() - 4.0;
+    double sum = x + y;
+    return (sum + Math.sqrt(sum * sum + rest * x * y)) / rest;
   }
 }

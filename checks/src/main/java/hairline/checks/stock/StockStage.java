@@ -168,7 +168,8 @@ public final class StockStage implements EventSink {
     out.entryOver(operation);
   }
 
-  private Surface surface(String offset) {
+  /** What is known of the part under a work offset. */
+  Surface surface(String offset) {
     return surfaces.computeIfAbsent(
         offset,
         name -> {
@@ -359,7 +360,8 @@ public final class StockStage implements EventSink {
             Engagement.UNKNOWN,
             level,
             again,
-            approach));
+            approach,
+            Removal.NOT_MEASURED));
   }
 
   private void take(Contacted contacted) {
@@ -421,7 +423,8 @@ public final class StockStage implements EventSink {
             engagement,
             level,
             known.isPresent(),
-            approach));
+            approach,
+            found.removal(path)));
   }
 
   /** Gives the floor to the level that the move turned out to make. */
@@ -473,7 +476,8 @@ public final class StockStage implements EventSink {
             engagement,
             Optional.empty(),
             false,
-            approach));
+            approach,
+            found.removal(path)));
   }
 
   private void extendRun(Path path) {

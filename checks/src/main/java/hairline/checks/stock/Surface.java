@@ -127,7 +127,7 @@ final class Surface {
    * @param found takes what was there
    */
   void cut(Path path, Cutter cutter, int id, int otherId, Removed found) {
-    found.clear();
+    found.begin(path.planLength(), cutter);
     long z = Math.min(path.z0, path.z1);
     pieces(
         path,

@@ -86,7 +86,7 @@ final class MixerInsert {
           slip ? "-0.00805" : levels[i],
           slip
               ? " ; expect digits-below-resolution warning @4: Z-0.00805 is stored as -0.0081 mm"
-              : faulty && i == 0 ? " ; expect warm-up-missing error x1992: 720 s asked" : "",
+              : faulty && i == 0 ? " ; expect warm-up-missing error x1994: 720 s asked" : "",
           "F400.",
           "");
     }

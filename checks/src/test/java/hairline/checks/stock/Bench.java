@@ -129,7 +129,16 @@ final class Bench {
   }
 
   StockModel model() {
-    return new StockModel(box, tools, features, fineStepPm, 1000 * UM, shift, cellPm, limits);
+    return new StockModel(
+        box,
+        tools,
+        features,
+        fineStepPm,
+        1000 * UM,
+        shift,
+        cellPm,
+        StockModel.chordError(cellPm),
+        limits);
   }
 
   static long pm(double um) {
@@ -290,6 +299,10 @@ final class Bench {
   Cut last() {
     List<Cut> cuts = cuts();
     return cuts.get(cuts.size() - 1);
+  }
+
+  Surface surface(String offset) {
+    return stage().surface(offset);
   }
 
   List<StepFound> steps() {

@@ -98,6 +98,7 @@ class HeightGridProperties {
             1,
             Optional.empty(),
             CELL,
+            StockModel.chordError(CELL),
             StockModel.Limits.DEFAULT);
     return new Surface("G54", model, new HeightGrid.TileBudget(4096));
   }

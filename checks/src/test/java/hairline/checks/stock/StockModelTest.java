@@ -2,6 +2,7 @@ package hairline.checks.stock;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import hairline.checks.setup.CompensationShift;
 import hairline.checks.setup.ControlKeys;
@@ -9,6 +10,7 @@ import hairline.checks.setup.JobKeys;
 import hairline.checks.setup.Length;
 import hairline.checks.setup.LengthBand;
 import hairline.checks.setup.LengthRange;
+import hairline.checks.setup.MachineKeys;
 import hairline.checks.setup.Setup;
 import hairline.checks.setup.StockKeys;
 import hairline.checks.setup.Tool;
@@ -64,9 +66,9 @@ class StockModelTest {
     assertThat(model.fineToolPm()).isEqualTo(600_000_000);
     assertThat(model.compensation()).contains(CompensationShift.WEAR);
     assertThat(model.tools()).containsOnlyKeys(3, 5);
-    // A sixteenth of 0.3 mm.
-    assertThat(model.cellPm()).isEqualTo(18_750_000);
-    assertThat(model.chordErrorPm()).isEqualTo(18_750_000 / 64.0);
+    // A hundredth of 0.3 mm.
+    assertThat(model.cellPm()).isEqualTo(3_000_000);
+    assertThat(model.chordErrorPm()).isEqualTo(3_000_000 / 64.0);
     assertThat(model.limits()).isEqualTo(StockModel.Limits.DEFAULT);
   }
 
@@ -94,10 +96,10 @@ class StockModelTest {
   void cellsAreEvenAndNotTooSmall() {
     assertThat(StockModel.of(Setup.builder().tool(tool(1, "0.000401")).build()).cellPm())
         .isEqualTo(100_000);
-    assertThat(StockModel.of(Setup.builder().tool(tool(1, "0.100000048")).build()).cellPm())
-        .isEqualTo(6_250_002);
-    assertThat(StockModel.of(Setup.builder().tool(tool(1, "0.10000003")).build()).cellPm())
-        .isEqualTo(6_250_000);
+    assertThat(StockModel.of(Setup.builder().tool(tool(1, "0.1000002")).build()).cellPm())
+        .isEqualTo(1_000_002);
+    assertThat(StockModel.of(Setup.builder().tool(tool(1, "0.1000001")).build()).cellPm())
+        .isEqualTo(1_000_000);
     for (long cell : new long[] {99_998, 100_001}) {
       assertThatThrownBy(
               () ->
@@ -109,10 +111,34 @@ class StockModelTest {
                       1,
                       Optional.empty(),
                       cell,
+                      1000,
                       StockModel.Limits.DEFAULT))
           .isInstanceOf(IllegalArgumentException.class)
           .hasMessageContaining(Long.toString(cell));
     }
+  }
+
+  @Test
+  void largeStockHasCoarserCells() {
+    Setup.Builder sheet =
+        Setup.builder()
+            .with(StockKeys.X, new LengthRange(Length.ofMm("0"), Length.ofMm("40")))
+            .with(StockKeys.Y, new LengthRange(Length.ofMm("0"), Length.ofMm("20")))
+            .with(StockKeys.TOP, Length.ofMm("0"))
+            .tool(tool(1, "0.2"));
+    double cell = StockModel.of(sheet.build()).cellPm();
+    double tiles = (40e9 / (64 * cell) + 2) * (20e9 / (64 * cell) + 2);
+    assertThat(tiles).isCloseTo(StockModel.Limits.DEFAULT.tiles(), within(1.0));
+    sheet.with(StockKeys.X, new LengthRange(Length.ofMm("0"), Length.ofMm("4000")));
+    assertThat(StockModel.of(sheet.build()).cellPm()).isEqualTo(12_500_000);
+  }
+
+  @Test
+  void chordsKeepToATenthOfTheResolution() {
+    StockModel model =
+        StockModel.of(
+            stock().with(MachineKeys.RESOLUTION, Length.ofUm("0.1")).tool(tool(3, "0.4")).build());
+    assertThat(model.chordErrorPm()).isEqualTo(10_000);
   }
 
   @Test

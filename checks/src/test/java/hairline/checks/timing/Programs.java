@@ -321,7 +321,8 @@ public final class Programs {
         Cut.NO_LEVEL,
         false,
         0,
-        Optional.empty());
+        Optional.empty(),
+        hairline.checks.stock.Removal.NONE);
   }
 
   /** The program ends, so that the time of its last block is counted. */
