@@ -2,7 +2,6 @@ package hairline.checks.rules;
 
 import hairline.checks.setup.Tool;
 import hairline.checks.stock.Cut;
-import hairline.checks.stock.StepDown;
 
 /** The axial depths of fine cuts, for the rules about what an end edge can take. */
 final class FineDepths {
@@ -26,12 +25,7 @@ final class FineDepths {
           } else if (cut.fine() && cut.tool().isEmpty()) {
             context.notChecked("the tool is not known or not on the sheet", cut.at());
           } else if (cut.fine() && !cut.stepDowns().isEmpty()) {
-            StepDown largest = cut.stepDowns().get(0);
-            if (largest.exact()) {
-              taker.take(cut, cut.tool().orElseThrow(), largest.storedPm());
-            } else {
-              context.notChecked("the depth of cut is only estimated", cut.at());
-            }
+            taker.take(cut, cut.tool().orElseThrow(), cut.stepDowns().get(0).storedPm());
           }
         });
   }

@@ -31,7 +31,7 @@ public final class SurfaceSpeedOff implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    ToothCuts.each(
+    ToothCuts.eachByStretch(
         context,
         on,
         tooth ->
@@ -48,8 +48,7 @@ public final class SurfaceSpeedOff implements Rule {
         speak(context, tooth, range, tooth.mill().diameterMm(), mostMPerMin);
       } else {
         context.notChecked(
-            "the depth of cut is only estimated, so the diameter that cuts is not known",
-            tooth.cut().at());
+            "the depth of cut is not known, nor the diameter that cuts", tooth.cut().at());
       }
       return;
     }

@@ -40,7 +40,7 @@ final class ToolLoads {
     String arithmetic(ToothCuts.ToothCut tooth, CuttingForce.Cutting cutting) {
       return tooth.conditions()
           + ": depth "
-          + Quantities.um(tooth.cut().stepDownPm().orElse(0))
+          + Quantities.um(tooth.depthMm().orElse(0) * 1000)
           + ", largest chip "
           + Bands.um(cutting.chipUm())
           + ", force "
@@ -64,7 +64,7 @@ final class ToolLoads {
   static void each(
       RuleContext context, Subscriptions on, BiConsumer<ToothCuts.ToothCut, Load> taker) {
     ToolLoads loads = new ToolLoads(context);
-    ToothCuts.each(
+    ToothCuts.eachByStretch(
         context, on, tooth -> loads.load(tooth).ifPresent(load -> taker.accept(tooth, load)));
   }
 
@@ -72,7 +72,7 @@ final class ToolLoads {
     Place at = tooth.cut().at();
     OptionalDouble depthMm = tooth.depthMm();
     if (depthMm.isEmpty()) {
-      context.notChecked("the depth of cut is only estimated, so no force is reckoned", at);
+      context.notChecked("the depth of cut is not known, so no force is reckoned", at);
       return Optional.empty();
     }
     Optional<Band> specificForce = context.need(MaterialKeys.SPECIFIC_FORCE_MPA, at);
@@ -82,7 +82,7 @@ final class ToolLoads {
     if (specificForce.isEmpty() || exponent.isEmpty() || body.isEmpty()) {
       return Optional.empty();
     }
-    Optional<Engagement> engagement = tooth.engagement();
+    Optional<Engagement> engagement = tooth.loadedEngagement();
     Key key =
         new Key(
             tooth.tool().number(),

@@ -4,11 +4,14 @@ import hairline.checks.cutting.EndMill;
 import hairline.checks.cutting.Engagement;
 import hairline.checks.cutting.FeedPerTooth;
 import hairline.checks.finding.Quantities;
+import hairline.checks.motion.Event;
 import hairline.checks.motion.Move;
 import hairline.checks.motion.Position;
 import hairline.checks.setup.Tool;
 import hairline.checks.stock.Contact;
 import hairline.checks.stock.Cut;
+import hairline.checks.stock.EngagedArc;
+import hairline.checks.stock.Removal;
 import hairline.checks.stock.StepDown;
 import java.util.HashMap;
 import java.util.List;
@@ -30,20 +33,55 @@ final class ToothCuts {
   record ToothCut(
       Cut cut, Tool tool, EndMill mill, double feedMmPerMin, double rpm, double feedPerToothUm) {
 
-    /** Depth of cut in mm: the largest height taken; empty where it is only estimated. */
+    /**
+     * Depth of cut in mm: at a level the exact difference of two heights; else the largest height
+     * that the field shows to be taken off a place. Empty where the surface before is not known.
+     */
     OptionalDouble depthMm() {
+      if (cut.surfacePartlyUnknown()) {
+        return OptionalDouble.empty();
+      }
       List<StepDown> heights = cut.stepDowns();
-      return cut.runsAtLevel()
-              && !heights.isEmpty()
-              && heights.get(0).exact()
-              && heights.get(0).storedPm() > 0
-              && !cut.surfacePartlyUnknown()
-          ? OptionalDouble.of(heights.get(0).storedPm() / 1e9)
+      if (cut.runsAtLevel()
+          && !heights.isEmpty()
+          && heights.get(0).exact()
+          && heights.get(0).storedPm() > 0) {
+        return OptionalDouble.of(heights.get(0).storedPm() / 1e9);
+      }
+      Removal removal = cut.removal();
+      return removal.widest().isPresent() && removal.deepestPm() > 0
+          ? OptionalDouble.of(removal.deepestPm() / 1e9)
           : OptionalDouble.empty();
     }
 
-    /** The arc on which a tooth cuts; empty where it is not known. */
+    /**
+     * The arc on which a tooth cuts, for its chip: from the exact width of the cut where that is
+     * even, else the longest that the field allows; empty where it is not known.
+     */
     Optional<Engagement> engagement() {
+      return evenEngagement().or(() -> arc(cut.removal().widest().map(EngagedArc::longest)));
+    }
+
+    /**
+     * The arc on which a tooth cuts, for its force: the larger of that of an even width and the
+     * shortest that the field allows where the cut is widest, as in a corner.
+     */
+    Optional<Engagement> loadedEngagement() {
+      Optional<Engagement> even = evenEngagement();
+      Optional<Engagement> widest = arc(cut.removal().widest().map(EngagedArc::shortest));
+      return even.isPresent()
+              && widest.map(arc -> arc.maxSine() <= even.get().maxSine()).orElse(true)
+          ? even
+          : widest;
+    }
+
+    private static Optional<Engagement> arc(Optional<EngagedArc> engaged) {
+      return engaged
+          .filter(arc -> arc.fromRad() < arc.toRad())
+          .map(arc -> new Engagement(arc.fromRad(), arc.toRad()));
+    }
+
+    private Optional<Engagement> evenEngagement() {
       if (cut.slot()) {
         return Optional.of(Engagement.slot());
       }
@@ -105,6 +143,62 @@ final class ToothCuts {
             toothCut(context, cut, mills).ifPresent(consumer);
           }
         });
+  }
+
+  /**
+   * Calls the consumer for each at a level and, of each stretch of moves that vary Z in contact,
+   * for the deepest: where such a stretch runs into the material and out of it, the depth is
+   * nothing, and that is no fault.
+   */
+  static void eachByStretch(RuleContext context, Subscriptions on, Consumer<ToothCut> consumer) {
+    Map<Integer, Optional<EndMill>> mills = new HashMap<>();
+    Stretch stretch = new Stretch(consumer);
+    on.event(
+        Cut.class,
+        cut -> {
+          Optional<ToothCut> tooth =
+              concerns(cut) ? toothCut(context, cut, mills) : Optional.empty();
+          if (tooth.isEmpty() || cut.runsAtLevel()) {
+            stretch.end();
+            tooth.ifPresent(consumer);
+          } else {
+            stretch.take(tooth.get());
+          }
+        });
+    on.event(Event.Ended.class, ended -> stretch.end());
+  }
+
+  /** Moves that vary Z in contact, one after the other, at one feed and speed. */
+  private static final class Stretch {
+    private final Consumer<ToothCut> consumer;
+    private Optional<ToothCut> deepest = Optional.empty();
+
+    Stretch(Consumer<ToothCut> consumer) {
+      this.consumer = consumer;
+    }
+
+    void take(ToothCut tooth) {
+      if (deepest.isEmpty()) {
+        deepest = Optional.of(tooth);
+        return;
+      }
+      ToothCut before = deepest.get();
+      boolean same =
+          before.tool().number() == tooth.tool().number()
+              && before.feedPerToothUm() == tooth.feedPerToothUm()
+              && before.rpm() == tooth.rpm();
+      if (!same) {
+        end();
+        deepest = Optional.of(tooth);
+      } else if (tooth.depthMm().orElse(0) > before.depthMm().orElse(0)) {
+        deepest = Optional.of(tooth);
+      }
+    }
+
+    void end() {
+      deepest.ifPresent(consumer);
+      deepest = Optional.empty();
+    }
   }
 
   private static boolean concerns(Cut cut) {

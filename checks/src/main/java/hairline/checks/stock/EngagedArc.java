@@ -27,6 +27,14 @@ public record EngagedArc(double rightMm, double leftMm, double radiusMm, double 
     return new EngagedArc(rightMm - errorMm, leftMm + errorMm, radiusMm, 0);
   }
 
+  /** The same arc, shorter at both ends by as much as it may be, but for an end at the flank. */
+  public EngagedArc shortest() {
+    double right = rightMm <= -radiusMm ? rightMm : rightMm + errorMm;
+    double left = leftMm >= radiusMm ? leftMm : leftMm - errorMm;
+    double middle = (rightMm + leftMm) / 2;
+    return new EngagedArc(Math.min(right, middle), Math.max(left, middle), radiusMm, 0);
+  }
+
   private double angleRad(double acrossMm) {
     return StrictMath.acos(Math.max(-1, Math.min(1, acrossMm / radiusMm)));
   }

@@ -12,8 +12,8 @@ import java.util.OptionalDouble;
  * @param deepestPm the largest height taken off a place; 0 where nothing is, or it is not known
  * @param contactShare part of the path on which it removes something, 0 to 1; good to a cell, or a
  *     128th of the path, at each end of a stretch. 1 where the tool moves straight down
- * @param widest the widest part of the tool's rim that cuts anywhere along the path; empty where no
- *     cell tells it
+ * @param widest the widest part of the tool's rim that cuts anywhere along the path, of a ball on
+ *     the diameter on which it meets the material; empty where the path is too short to tell
  */
 public record Removal(
     double areaMm2,

@@ -13,6 +13,9 @@ final class Stations {
   /** Most stations of one move. */
   static final int MOST = 128;
 
+  /** A way shorter than so many cells may miss the cells at an end of the arc. */
+  static final int FEWEST_TO_TELL = 2;
+
   private static final double PM_PER_MM = 1e9;
 
   private final double cell;
@@ -108,8 +111,16 @@ final class Stations {
     return used / (double) count;
   }
 
-  /** The widest part of the rim that cuts anywhere on the way; empty where no cell told it. */
+  /**
+   * The widest part of the rim that cuts anywhere on the way; empty where the way is too short for
+   * every part to reach a cell.
+   *
+   * @param radiusPm radius of the tool
+   */
   Optional<EngagedArc> widest(double radiusPm) {
+    if (count < FEWEST_TO_TELL) {
+      return Optional.empty();
+    }
     double wide = -1;
     int at = 0;
     for (int k = 0; k < count; k++) {
@@ -118,7 +129,13 @@ final class Stations {
         at = k;
       }
     }
-    return wide < 0 ? Optional.empty() : Optional.of(arc(lows[at], highs[at], radiusPm));
+    if (wide < 0) {
+      return Optional.empty();
+    }
+    // A ball cuts on the diameter on which it meets the material.
+    double outermost = Math.max(Math.abs(lows[at]), Math.abs(highs[at])) + cell / 2;
+    return Optional.of(
+        arc(lows[at], highs[at], rim > 0 ? radiusPm : Math.min(radiusPm, outermost)));
   }
 
   /** Cells reach half a cell beyond their centres; a cell from the flank, it is the flank. */

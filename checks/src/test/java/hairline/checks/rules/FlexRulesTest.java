@@ -93,4 +93,16 @@ class FlexRulesTest {
         .isCloseTo(32 * forceN * (6 - 0.05) / (Math.PI * Math.pow(0.3, 3)), within(1e-6));
     assertThat(Programs.figure(finding, "allowed")).isCloseTo(300 / 2.0, within(1e-12));
   }
+
+  /** In the corner the chip reaches the feed per tooth, as in a slot; before it, sin φ of it. */
+  @Test
+  void aCornerLoadsTheToolMoreThanTheStepoverBeforeIt() {
+    Finding finding = Programs.findings("tool-overstressed", "speaks-corner.nc").get(0);
+    double chipMm = 0.7 / (30000 * 2);
+    double kienzleN = 2800 * 0.1 * StrictMath.pow(chipMm, 1 - 0.25);
+    assertThat(Programs.figure(finding, "force")).isCloseTo(1.6 * kienzleN, within(1e-9));
+    double sine = StrictMath.sin(StrictMath.acos(1 - 2 * 0.05 / 0.4));
+    double before = 1.6 * kienzleN * StrictMath.pow(sine, 1 - 0.25);
+    assertThat(32 * before * (6 - 0.05) / (Math.PI * Math.pow(0.3, 3))).isLessThan(150);
+  }
 }
