@@ -132,7 +132,7 @@ G1 Y0.8 F18.
 G0 Z1.
 (tool 5: basin)
 T5 M6
-S80000 M3 ; expect speed-out-of-range error @1: S80000, highest speed 60000 rpm
+S80000 M3 ; expect speed-out-of-range error @1: S80000 asks for 80000 rpm, highest speed 60000 rpm
 M72
 M8
 G0 X-5 Y-0.8 ; expect missing-decimal-point error @4: X-5 

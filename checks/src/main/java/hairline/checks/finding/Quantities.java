@@ -55,6 +55,25 @@ public final class Quantities {
             .round(new MathContext(digits, RoundingMode.HALF_UP)));
   }
 
+  /** A computed length in micrometres, to as many digits as tell it from the other. */
+  public static String um(double micrometres, double otherMicrometres) {
+    return apart(micrometres, otherMicrometres) + " µm";
+  }
+
+  /**
+   * A number to four significant digits, or to as many more, twelve at most, as make it print
+   * otherwise than the other; so that a figure just beyond its limit does not read like it.
+   */
+  public static String apart(double value, double other) {
+    for (int digits = 4; digits < 12; digits++) {
+      String text = significant(value, digits);
+      if (!text.equals(significant(other, digits))) {
+        return text;
+      }
+    }
+    return significant(value, 4);
+  }
+
   private static String plain(BigDecimal value) {
     return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
   }

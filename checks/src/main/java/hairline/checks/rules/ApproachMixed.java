@@ -98,9 +98,14 @@ public final class ApproachMixed implements Rule {
                     + ", a quarter of the step is "
                     + Quantities.um(seen.smallestStepPm / 4))
             .fact("from above at line " + seen.fromAbove.orElseThrow().at().line())
-            .fact("from below at line " + below.at().line() + "; machine.reversal")
+            .fact(
+                "from below at line "
+                    + below.at().line()
+                    + "; machine.reversal; step "
+                    + Quantities.um(seen.smallestStepPm))
             .cure("every level approached from above: retract first, then go down to it")
             .figure("reversal", reversal.um(), "µm")
+            .figure("allowed", seen.smallestStepPm / 4e6, "µm")
             .figure("step", seen.smallestStepPm / 1e6, "µm")
             .operation(below.operation())
             .cause(name));

@@ -2,6 +2,7 @@ package hairline.checks.rules;
 
 import com.google.auto.service.AutoService;
 import hairline.checks.finding.Level;
+import hairline.checks.finding.Occurrence;
 import hairline.checks.finding.Quantities;
 import hairline.checks.motion.Arc;
 import hairline.checks.motion.Event.ArcImpossible;
@@ -40,15 +41,30 @@ public final class ArcEndsDisagree implements Rule {
                         context
                             .need(ControlKeys.ARC_TOLERANCE, cut.at())
                             .ifPresent(tolerance -> judge(context, cut, arc, tolerance))));
-    on.event(
-        ArcImpossible.class,
-        arc ->
-            context.report(
-                context
-                    .occurrence(arc.at(), "no such arc: " + arc.reason())
-                    .fact("the move is left out; the axes are taken to be at its end")
-                    .operation(arc.modes().operation())
-                    .cause("impossible")));
+    on.event(ArcImpossible.class, arc -> impossible(context, arc));
+  }
+
+  private static void impossible(RuleContext context, ArcImpossible arc) {
+    Occurrence.Builder occurrence =
+        context
+            .occurrence(arc.at(), "no such arc: " + arc.reason())
+            .fact("the move is left out; the axes are taken to be at its end")
+            .operation(arc.modes().operation())
+            .cause("impossible");
+    if (arc.startRadiusMm().isPresent() && arc.endRadiusMm().isPresent()) {
+      double radiusMm = arc.startRadiusMm().getAsDouble();
+      double halfChordMm = arc.endRadiusMm().getAsDouble();
+      occurrence
+          .fact(
+              "half the distance of the ends is "
+                  + Quantities.apart(halfChordMm, radiusMm)
+                  + " mm, the radius "
+                  + Quantities.apart(radiusMm, halfChordMm)
+                  + " mm")
+          .figure("halfChord", halfChordMm, "mm")
+          .figure("radius", radiusMm, "mm");
+    }
+    context.report(occurrence);
   }
 
   private static void judge(RuleContext context, Cut cut, Arc arc, Length tolerance) {
@@ -66,7 +82,7 @@ public final class ArcEndsDisagree implements Rule {
                     + " mm at the start, "
                     + Quantities.significant(arc.endRadiusMm(), 7)
                     + " mm at the end: difference "
-                    + Quantities.um(differenceUm)
+                    + Quantities.um(differenceUm, tolerance.um())
                     + ", allowed "
                     + Quantities.um(tolerance.pm()))
             .fact("radii from stored values; allowed is machine.control.arc_tolerance")

@@ -68,9 +68,11 @@ public final class ArcIllConditioned implements Rule {
                     + (Double.isInfinite(centreMovesUm)
                         ? "no circle is left when an end moves by "
                         : "the centre moves by "
-                            + Quantities.um(centreMovesUm)
+                            + Quantities.um(centreMovesUm, resolution.um())
                             + " when an end moves by ")
-                    + Quantities.um(endMovesMm * 1000))
+                    + Quantities.um(endMovesMm * 1000)
+                    + ", allowed "
+                    + Quantities.um(resolution.pm()))
             .fact(
                 nearHalf
                     ? "radius form is safe up to 165° (NISTIR 6556 section 3.5.3.1)"
@@ -78,6 +80,7 @@ public final class ArcIllConditioned implements Rule {
             .cure("the centre with I, J, K; or two arcs of half the sweep")
             .figure("sweep", sweepDeg, "°")
             .figure("centreMoves", centreMovesUm, "µm")
+            .figure("allowed", resolution.um(), "µm")
             .figure("endMoves", endMovesMm * 1000, "µm")
             .operation(cut.move().modes().operation())
             .cause("radius form")

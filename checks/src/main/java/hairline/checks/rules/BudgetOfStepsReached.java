@@ -11,11 +11,12 @@ import hairline.checks.rules.RuleInfo.Need;
 public final class BudgetOfStepsReached implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "budget-of-steps-reached",
-          Level.ERROR,
-          Group.STATE,
-          "the step budget is used up",
-          Need.STATE);
+              "budget-of-steps-reached",
+              Level.ERROR,
+              Group.STATE,
+              "the step budget is used up",
+              Need.STATE)
+          .withoutLimit("how many steps the program would take is what is not known");
 
   @Override
   public RuleInfo info() {

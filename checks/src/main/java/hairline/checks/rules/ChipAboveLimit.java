@@ -49,7 +49,7 @@ public final class ChipAboveLimit implements Rule {
             .occurrence(
                 tooth.cut().at(),
                 "feed per tooth "
-                    + Quantities.um(tooth.feedPerToothUm())
+                    + Quantities.um(tooth.feedPerToothUm(), limitUm)
                     + ", the tool bears "
                     + Quantities.um(limitUm))
             .fact(tooth.arithmetic())

@@ -71,7 +71,7 @@ public final class ChipBelowMinimum implements Rule {
             below,
             tooth.cut().at(),
             "largest chip "
-                + Bands.um(chip.chipUm())
+                + Bands.um(chip.chipUm(), minimumUm.typical())
                 + ", minimum "
                 + Bands.um(minimumUm)
                 + " ("

@@ -11,7 +11,8 @@ import hairline.checks.rules.RuleInfo.Need;
 public final class CodeUnknown implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "code-unknown", Level.WARNING, Group.STATE, "a code has no known meaning", Need.STATE);
+              "code-unknown", Level.WARNING, Group.STATE, "a code has no known meaning", Need.STATE)
+          .withoutLimit("a code has a meaning or it has none");
 
   @Override
   public RuleInfo info() {

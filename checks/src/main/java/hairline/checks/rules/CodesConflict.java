@@ -11,11 +11,12 @@ import hairline.checks.rules.RuleInfo.Need;
 public final class CodesConflict implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "codes-conflict",
-          Level.ERROR,
-          Group.STATE,
-          "two codes that exclude each other stand in one block",
-          Need.STATE);
+              "codes-conflict",
+              Level.ERROR,
+              Group.STATE,
+              "two codes that exclude each other stand in one block",
+              Need.STATE)
+          .withoutLimit("two codes exclude each other or they do not");
 
   @Override
   public RuleInfo info() {

@@ -15,11 +15,12 @@ import hairline.checks.rules.RuleInfo.Need;
 public final class CompensationLeftOn implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "compensation-left-on",
-          Level.WARNING,
-          Group.STATE,
-          "radius compensation is still on at a tool change or at the end",
-          Need.STATE);
+              "compensation-left-on",
+              Level.WARNING,
+              Group.STATE,
+              "radius compensation is still on at a tool change or at the end",
+              Need.STATE)
+          .withoutLimit("compensation is on or off");
 
   @Override
   public RuleInfo info() {

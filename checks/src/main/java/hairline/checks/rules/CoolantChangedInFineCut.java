@@ -17,12 +17,13 @@ import java.util.Map;
 public final class CoolantChangedInFineCut implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "coolant-changed-in-fine-cut",
-          Level.WARNING,
-          Group.WARMTH,
-          "fine cuts of one feature are made with different coolant",
-          Need.OVERLAP,
-          Need.STATE);
+              "coolant-changed-in-fine-cut",
+              Level.WARNING,
+              Group.WARMTH,
+              "fine cuts of one feature are made with different coolant",
+              Need.OVERLAP,
+              Need.STATE)
+          .withoutLimit("coolant states differ or they do not");
 
   /** What the first fine cut of a feature was made with. */
   private record First(Coolant coolant, Place at) {}

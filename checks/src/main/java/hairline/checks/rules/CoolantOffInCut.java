@@ -17,12 +17,13 @@ import java.util.Map;
 public final class CoolantOffInCut implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "coolant-off-in-cut",
-          Level.WARNING,
-          Group.WARMTH,
-          "a tool that cut with coolant goes on without",
-          Need.OVERLAP,
-          Need.STATE);
+              "coolant-off-in-cut",
+              Level.WARNING,
+              Group.WARMTH,
+              "a tool that cut with coolant goes on without",
+              Need.OVERLAP,
+              Need.STATE)
+          .withoutLimit("coolant is on or off");
 
   private static final int MOST_TOOLS = 1000;
 

@@ -15,11 +15,12 @@ import java.util.Optional;
 public final class DwellInCut implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "dwell-in-cut",
-          Level.WARNING,
-          Group.MOTION,
-          "a dwell while the tool touches the part",
-          Need.OVERLAP);
+              "dwell-in-cut",
+              Level.WARNING,
+              Group.MOTION,
+              "a dwell while the tool touches the part",
+              Need.OVERLAP)
+          .withoutLimit("no dwell in a cut is short enough");
 
   @Override
   public RuleInfo info() {

@@ -12,7 +12,8 @@ import hairline.checks.rules.RuleInfo.Need;
 public final class EndMissing implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "end-missing", Level.ERROR, Group.STATE, "the program has no end code", Need.STATE);
+              "end-missing", Level.ERROR, Group.STATE, "the program has no end code", Need.STATE)
+          .withoutLimit("an end stands there or it does not");
 
   @Override
   public RuleInfo info() {

@@ -45,7 +45,10 @@ public final class FeedBelowEdgeRadius implements Rule {
         .occurrence(
             Band.ofExact(feedUm).below(edgeUm),
             tooth.cut().at(),
-            "feed per tooth " + Quantities.um(feedUm) + ", edge radius " + Bands.um(edgeUm))
+            "feed per tooth "
+                + Quantities.um(feedUm, edgeUm.typical())
+                + ", edge radius "
+                + Bands.um(edgeUm))
         .ifPresent(
             occurrence ->
                 context.report(

@@ -19,6 +19,7 @@ public final class FeedMissing implements Rule {
               Group.STATE,
               "a feed move before any feed, or at feed zero",
               Need.STATE)
+          .withoutLimit("no feed is too small a feed, and zero is none")
           .hiding(
               Scope.BLOCK,
               "chip-below-minimum",

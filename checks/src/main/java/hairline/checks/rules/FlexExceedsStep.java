@@ -107,7 +107,7 @@ public final class FlexExceedsStep implements Rule {
             "the tool's flex changes the step of "
                 + Quantities.um(step.heightPm())
                 + " by "
-                + Bands.um(errorUm)
+                + Bands.um(errorUm, allowedUm)
                 + ", allowed "
                 + Quantities.um(allowedUm))
         .ifPresent(
@@ -153,7 +153,9 @@ public final class FlexExceedsStep implements Rule {
             .longestNeckMm(
                 beam -> stepErrorUm(beam, lower, upper.filter(u -> sameTool(u, lower))), allowedUm);
     return neckMm.isPresent()
-        ? "a neck of " + Quantities.mm(neckMm.getAsDouble()) + " or less, or a lower force"
+        ? "a neck of "
+            + Quantities.mm(StrictMath.floor(neckMm.getAsDouble() * 1000) / 1000)
+            + " or less, or a lower force"
         : "a stiffer tool, or a lower force: a shallower last pass over both levels";
   }
 

@@ -82,7 +82,7 @@ public final class FlexExceedsWall implements Rule {
             over,
             tooth.cut().at(),
             "the tool flexes sideways by "
-                + Bands.um(flexUm)
+                + Bands.um(flexUm, allowedUm)
                 + ", allowed "
                 + Quantities.um(allowedUm)
                 + "; "

@@ -14,11 +14,12 @@ import java.util.Optional;
 public final class LengthOffsetMismatch implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "length-offset-mismatch",
-          Level.ERROR,
-          Group.STATE,
-          "the H number is not the one of the tool",
-          Need.STATE);
+              "length-offset-mismatch",
+              Level.ERROR,
+              Group.STATE,
+              "the H number is not the one of the tool",
+              Need.STATE)
+          .withoutLimit("a number is the one of the tool or it is not");
 
   @Override
   public RuleInfo info() {

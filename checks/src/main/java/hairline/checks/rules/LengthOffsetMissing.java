@@ -18,11 +18,12 @@ import java.util.Optional;
 public final class LengthOffsetMissing implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "length-offset-missing",
-          Level.ERROR,
-          Group.STATE,
-          "a tool moves Z in work coordinates without its length offset",
-          Need.STATE);
+              "length-offset-missing",
+              Level.ERROR,
+              Group.STATE,
+              "a tool moves Z in work coordinates without its length offset",
+              Need.STATE)
+          .withoutLimit("an offset is in force or it is not");
 
   @Override
   public RuleInfo info() {

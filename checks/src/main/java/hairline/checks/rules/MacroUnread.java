@@ -18,6 +18,7 @@ public final class MacroUnread implements Rule {
               Group.STATE,
               "a statement of a macro language is not read",
               Need.WORDS)
+          .withoutLimit("a statement can be read or it cannot")
           .hiding(Scope.BLOCK, "*");
 
   @Override

@@ -13,11 +13,12 @@ import hairline.checks.rules.RuleInfo.Need;
 public final class MissingDecimalPoint implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "missing-decimal-point",
-          Level.ERROR,
-          Group.NUMBERS,
-          "a coordinate without a decimal point",
-          Need.WORDS);
+              "missing-decimal-point",
+              Level.ERROR,
+              Group.NUMBERS,
+              "a coordinate without a decimal point",
+              Need.WORDS)
+          .withoutLimit("a point stands there or it does not");
 
   @Override
   public RuleInfo info() {

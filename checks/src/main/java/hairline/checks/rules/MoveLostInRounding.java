@@ -47,9 +47,21 @@ public final class MoveLostInRounding implements Rule {
                     + Quantities.um(resolution.pm()))
             .fact("both ends round to the same increment of machine.resolution")
             .cure("a move of a whole increment or more, or none")
+            .figure("moved", movedUm(move.writtenFrom(), move.writtenTo()), "µm")
             .figure("resolution", resolution.um(), "µm")
             .operation(move.modes().operation())
             .cause("vanished"));
+  }
+
+  /** The longest of the moves lost, of any axis. */
+  private static double movedUm(Position from, Position to) {
+    long longestPm = 0;
+    for (Axis axis : Axis.values()) {
+      if (axis.linear() && from.knows(axis) && to.knows(axis)) {
+        longestPm = Math.max(longestPm, Math.abs(to.get(axis) - from.get(axis)));
+      }
+    }
+    return longestPm / 1e6;
   }
 
   private static String written(Position from, Position to) {

@@ -11,11 +11,12 @@ import hairline.checks.rules.RuleInfo.Need;
 public final class OffsetNotStated implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "offset-not-stated",
-          Level.WARNING,
-          Group.STATE,
-          "the first move relies on a work offset that the program never chose",
-          Need.STATE);
+              "offset-not-stated",
+              Level.WARNING,
+              Group.STATE,
+              "the first move relies on a work offset that the program never chose",
+              Need.STATE)
+          .withoutLimit("an offset was chosen or it was not");
 
   @Override
   public RuleInfo info() {

@@ -14,11 +14,12 @@ import java.util.Map;
 public final class OffsetShiftLeft implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "offset-shift-left",
-          Level.WARNING,
-          Group.STATE,
-          "a shift of the zero still stands at the end",
-          Need.STATE);
+              "offset-shift-left",
+              Level.WARNING,
+              Group.STATE,
+              "a shift of the zero still stands at the end",
+              Need.STATE)
+          .withoutLimit("no shift is small enough to be left");
 
   @Override
   public RuleInfo info() {

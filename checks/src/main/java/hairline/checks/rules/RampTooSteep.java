@@ -76,7 +76,7 @@ public final class RampTooSteep implements Rule {
                         .occurrence(
                             cut.at(),
                             "a ramp of "
-                                + Quantities.significant(angleDeg, 4)
+                                + Quantities.apart(angleDeg, limit)
                                 + "° into stock, the tool bears "
                                 + Quantities.significant(limit, 4)
                                 + "°")

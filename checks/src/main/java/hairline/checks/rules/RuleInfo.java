@@ -1,7 +1,9 @@
 package hairline.checks.rules;
 
 import hairline.checks.finding.Level;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -13,9 +15,17 @@ import java.util.Set;
  * @param summary one line: what it finds
  * @param needs what the stages before it must deliver
  * @param hides which rules its findings explain away
+ * @param withoutLimit why it holds no figure against an allowed one; empty where it does, and then
+ *     each finding states both, with their unit
  */
 public record RuleInfo(
-    String name, Level level, Group group, String summary, Set<Need> needs, List<Hides> hides) {
+    String name,
+    Level level,
+    Group group,
+    String summary,
+    Set<Need> needs,
+    List<Hides> hides,
+    Optional<String> withoutLimit) {
 
   public RuleInfo {
     needs = Set.copyOf(needs);
@@ -24,16 +34,21 @@ public record RuleInfo(
 
   /** A rule that explains nothing away. */
   public static RuleInfo of(String name, Level level, Group group, String summary, Need... needs) {
-    return new RuleInfo(name, level, group, summary, Set.of(needs), List.of());
+    return new RuleInfo(name, level, group, summary, Set.of(needs), List.of(), Optional.empty());
   }
 
   /** The same rule, explaining others away. */
   public RuleInfo hiding(Scope scope, String... rules) {
-    List<Hides> more = new java.util.ArrayList<>(hides);
+    List<Hides> more = new ArrayList<>(hides);
     for (String rule : rules) {
       more.add(new Hides(rule, scope));
     }
-    return new RuleInfo(name, level, group, summary, needs, more);
+    return new RuleInfo(name, level, group, summary, needs, more, withoutLimit);
+  }
+
+  /** The same rule, which holds no figure against an allowed one, and why there is none. */
+  public RuleInfo withoutLimit(String reason) {
+    return new RuleInfo(name, level, group, summary, needs, hides, Optional.of(reason));
   }
 
   /** The questions, in the order reports list rules. */

@@ -11,11 +11,12 @@ import hairline.checks.rules.RuleInfo.Need;
 public final class SequenceNumberRepeated implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "sequence-number-repeated",
-          Level.NOTE,
-          Group.STATE,
-          "a sequence number stands twice",
-          Need.WORDS);
+              "sequence-number-repeated",
+              Level.NOTE,
+              Group.STATE,
+              "a sequence number stands twice",
+              Need.WORDS)
+          .withoutLimit("a number stands once or more often");
 
   @Override
   public RuleInfo info() {

@@ -12,11 +12,12 @@ import hairline.parser.Problem;
 public final class SpaceInsideNumber implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "space-inside-number",
-          Level.WARNING,
-          Group.STATE,
-          "blanks stand inside a number",
-          Need.WORDS);
+              "space-inside-number",
+              Level.WARNING,
+              Group.STATE,
+              "blanks stand inside a number",
+              Need.WORDS)
+          .withoutLimit("blanks stand inside the number or they do not");
 
   @Override
   public RuleInfo info() {

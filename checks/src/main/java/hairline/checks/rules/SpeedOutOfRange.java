@@ -58,7 +58,14 @@ public final class SpeedOutOfRange implements Rule {
         context
             .occurrence(
                 change.at(),
-                "S" + Quantities.significant(rpm, 9) + ", " + what + " " + Quantities.rpm(limit))
+                "S"
+                    + Quantities.significant(rpm, 9)
+                    + " asks for "
+                    + Quantities.rpm(rpm)
+                    + ", "
+                    + what
+                    + " "
+                    + Quantities.rpm(limit))
             .fact("limit from " + key)
             .cure("S" + Quantities.significant(limit, 9) + ", or another spindle")
             .figure("speed", rpm, "rpm")

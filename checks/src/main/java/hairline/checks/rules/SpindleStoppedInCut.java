@@ -19,6 +19,7 @@ public final class SpindleStoppedInCut implements Rule {
               Group.STATE,
               "the tool cuts while the spindle stands",
               Need.OVERLAP)
+          .withoutLimit("the spindle turns or it stands")
           .hiding(
               Scope.BLOCK,
               "chip-below-minimum",

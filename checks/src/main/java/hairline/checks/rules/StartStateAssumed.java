@@ -11,11 +11,12 @@ import hairline.checks.rules.RuleInfo.Need;
 public final class StartStateAssumed implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "start-state-assumed",
-          Level.WARNING,
-          Group.STATE,
-          "units, distance mode, feed mode or plane are left to the state at the start",
-          Need.STATE);
+              "start-state-assumed",
+              Level.WARNING,
+              Group.STATE,
+              "units, distance mode, feed mode or plane are left to the state at the start",
+              Need.STATE)
+          .withoutLimit("a mode was stated or it was not");
 
   @Override
   public RuleInfo info() {

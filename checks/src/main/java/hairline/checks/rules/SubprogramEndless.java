@@ -11,11 +11,12 @@ import hairline.checks.rules.RuleInfo.Need;
 public final class SubprogramEndless implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "subprogram-endless",
-          Level.ERROR,
-          Group.STATE,
-          "a call comes back to itself or nests too deep",
-          Need.STATE);
+              "subprogram-endless",
+              Level.ERROR,
+              Group.STATE,
+              "a call comes back to itself or nests too deep",
+              Need.STATE)
+          .withoutLimit("a call that comes back to itself has no depth");
 
   @Override
   public RuleInfo info() {

@@ -11,11 +11,12 @@ import hairline.checks.rules.RuleInfo.Need;
 public final class SubprogramMissing implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "subprogram-missing",
-          Level.ERROR,
-          Group.STATE,
-          "a called program is not found",
-          Need.STATE);
+              "subprogram-missing",
+              Level.ERROR,
+              Group.STATE,
+              "a called program is not found",
+              Need.STATE)
+          .withoutLimit("a program is found or it is not");
 
   @Override
   public RuleInfo info() {

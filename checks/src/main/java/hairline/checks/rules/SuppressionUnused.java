@@ -11,11 +11,12 @@ import hairline.checks.rules.RuleInfo.Need;
 public final class SuppressionUnused implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "suppression-unused",
-          Level.NOTE,
-          Group.STATE,
-          "an accept comment that nothing needed",
-          Need.WORDS);
+              "suppression-unused",
+              Level.NOTE,
+              Group.STATE,
+              "an accept comment that nothing needed",
+              Need.WORDS)
+          .withoutLimit("a comment is needed or it is not");
 
   @Override
   public RuleInfo info() {

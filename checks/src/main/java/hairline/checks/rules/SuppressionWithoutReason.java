@@ -11,11 +11,12 @@ import hairline.checks.rules.RuleInfo.Need;
 public final class SuppressionWithoutReason implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "suppression-without-reason",
-          Level.WARNING,
-          Group.STATE,
-          "an accept comment without a reason, or of an unknown rule",
-          Need.WORDS);
+              "suppression-without-reason",
+              Level.WARNING,
+              Group.STATE,
+              "an accept comment without a reason, or of an unknown rule",
+              Need.WORDS)
+          .withoutLimit("a reason stands there or it does not");
 
   @Override
   public RuleInfo info() {

@@ -75,10 +75,10 @@ public final class SurfaceSpeedOff implements Rule {
             .occurrence(
                 tooth.cut().at(),
                 "surface speed "
-                    + Quantities.significant(speedMPerMin, 4)
+                    + Quantities.apart(speedMPerMin, limit)
                     + " m/min, the tool wants "
                     + Quantities.significant(range.lo(), 4)
-                    + " to "
+                    + " m/min to "
                     + Quantities.significant(range.hi(), 4)
                     + " m/min")
             .fact(

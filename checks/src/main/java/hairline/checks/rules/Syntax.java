@@ -19,6 +19,7 @@ public final class Syntax implements Rule {
               Group.STATE,
               "a block is not ISO 6983 as the grammar has it",
               Need.WORDS)
+          .withoutLimit("a block is one of the grammar or it is not")
           .hiding(Scope.BLOCK, "*");
 
   @Override

@@ -14,12 +14,14 @@ import hairline.checks.warmth.Measuring;
 public final class ToolMeasuredCold implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "tool-measured-cold",
-          Level.ERROR,
-          Group.WARMTH,
-          "a tool makes a fine cut and was measured with no valid warm-up behind it",
-          Need.OVERLAP,
-          Need.TIMING);
+              "tool-measured-cold",
+              Level.ERROR,
+              Group.WARMTH,
+              "a tool makes a fine cut and was measured with no valid warm-up behind it",
+              Need.OVERLAP,
+              Need.TIMING)
+          .withoutLimit(
+              "a warm-up was valid or it was not; its time is the matter of warm-up-missing");
 
   @Override
   public RuleInfo info() {

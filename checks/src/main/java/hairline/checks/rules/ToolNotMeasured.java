@@ -17,12 +17,13 @@ import java.util.Optional;
 public final class ToolNotMeasured implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "tool-not-measured",
-          Level.WARNING,
-          Group.WARMTH,
-          "a tool makes a fine cut and was not measured since it was put in the spindle",
-          Need.OVERLAP,
-          Need.STATE);
+              "tool-not-measured",
+              Level.WARNING,
+              Group.WARMTH,
+              "a tool makes a fine cut and was not measured since it was put in the spindle",
+              Need.OVERLAP,
+              Need.STATE)
+          .withoutLimit("a tool was measured or it was not");
 
   @Override
   public RuleInfo info() {

@@ -65,7 +65,7 @@ public final class ToolOverstressed implements Rule {
             over,
             tooth.cut().at(),
             "bending stress "
-                + Bands.with(stressMPa, "MPa")
+                + Bands.with(stressMPa, "MPa", allowedMPa.typical())
                 + ", allowed "
                 + Bands.with(allowedMPa, "MPa")
                 + ", half of the rupture strength")

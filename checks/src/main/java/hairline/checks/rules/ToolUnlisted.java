@@ -14,11 +14,12 @@ import java.util.Set;
 public final class ToolUnlisted implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "tool-unlisted",
-          Level.WARNING,
-          Group.STATE,
-          "a tool that the sheet does not list",
-          Need.STATE);
+              "tool-unlisted",
+              Level.WARNING,
+              Group.STATE,
+              "a tool that the sheet does not list",
+              Need.STATE)
+          .withoutLimit("a tool is listed or it is not");
 
   @Override
   public RuleInfo info() {

@@ -13,11 +13,12 @@ import hairline.checks.stock.StepFound;
 public final class ToolsShareStep implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "tools-share-step",
-          Level.WARNING,
-          Group.STEPS,
-          "the two levels of a fine step are cut by two tools",
-          Need.OVERLAP);
+              "tools-share-step",
+              Level.WARNING,
+              Group.STEPS,
+              "the two levels of a fine step are cut by two tools",
+              Need.OVERLAP)
+          .withoutLimit("any step that two tools share is one");
 
   @Override
   public RuleInfo info() {

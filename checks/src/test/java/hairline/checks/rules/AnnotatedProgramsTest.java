@@ -38,7 +38,7 @@ class AnnotatedProgramsTest {
     assertThat(differences(one, List.of())).hasSize(1);
   }
 
-  private static List<Path> programs() throws IOException {
+  static List<Path> programs() throws IOException {
     try (Stream<Path> files = Files.walk(Programs.ROOT)) {
       return files
           .filter(f -> f.toString().endsWith(".nc"))

@@ -128,7 +128,7 @@ final class MixerInsert {
         5,
         "basin",
         faulty
-            ? "S80000 M3 ; expect speed-out-of-range error @1: S80000, highest speed 60000 rpm"
+            ? "S80000 M3 ; expect speed-out-of-range error @1: S80000 asks for 80000 rpm, highest speed 60000 rpm"
             : "S40000 M3",
         !faulty);
     for (int line = 0; line <= 40; line++) {
