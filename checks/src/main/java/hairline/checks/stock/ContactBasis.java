@@ -6,7 +6,7 @@ public enum ContactBasis {
   STOCK_BOX("stock box"),
   /** No stock is declared for this offset: the lowest Z at which this tool was positioned at G0. */
   LOWEST_RAPID_Z("lowest rapid Z"),
-  /** A rapid move; it is not asked here whether it would meet stock. */
+  /** A rapid move; one that meets stock is told by {@link RapidMeetsStock}. */
   RAPID("rapid move"),
   /** A coordinate of the move, or the work offset, is not known. */
   POSITION_UNKNOWN("position not known"),

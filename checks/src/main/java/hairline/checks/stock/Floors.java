@@ -17,6 +17,11 @@ final class Floors {
     if (piece.arc()) {
       return levelArc(path, cutter);
     }
+    return straight(piece, cutter);
+  }
+
+  /** The floor under a straight stretch. */
+  static HeightGrid.Floor straight(Surface.Piece piece, Cutter cutter) {
     return new Straight(piece, cutter);
   }
 

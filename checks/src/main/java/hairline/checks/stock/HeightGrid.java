@@ -198,6 +198,15 @@ final class HeightGrid {
     return tile == null ? firstId(column, row) : tile.idOf(place(column, row));
   }
 
+  /** Whether cells of a tile may stand higher than this; of uncut stock without a top, no. */
+  boolean mayExceed(int tileColumn, int tileRow, long height) {
+    Tile tile = find(tileColumn, tileRow);
+    if (tile == null) {
+      return box.isPresent() && box.get().topPm() > height;
+    }
+    return !tile.even() || (tile.height > height && tile.height != VIRGIN_HEIGHT);
+  }
+
   /** Where a cell stands in its tile. */
   static int place(int column, int row) {
     return ((row & MASK) << SHIFT) | (column & MASK);

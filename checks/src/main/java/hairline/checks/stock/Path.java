@@ -71,6 +71,11 @@ final class Path {
                 move.to().get(plane.normal()))));
   }
 
+  /** A path that stays at one point. */
+  static Path at(Position point) {
+    return new Path(point, point, Optional.empty());
+  }
+
   /** Whether Z stands still all along. */
   boolean level() {
     return z0 == z1 && circle.map(c -> c.plane() == Modes.Plane.XY).orElse(true);
@@ -138,6 +143,11 @@ final class Path {
     return axis == c.plane().first()
         ? c.first() + radius * StrictMath.cos(angle)
         : c.second() + radius * StrictMath.sin(angle);
+  }
+
+  /** Z of the lower end. */
+  long lowestEnd() {
+    return Math.min(z0, z1);
   }
 
   /** The lowest Z; of an arc about X or Y that of chords within this distance of it. */

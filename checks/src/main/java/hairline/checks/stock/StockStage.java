@@ -35,6 +35,7 @@ public final class StockStage implements EventSink {
   private static final long FARTHEST_PM = 100_000_000_000_000L;
   private static final double LONGEST_MOVE_IN_TILES_OF_CAP = 4;
   private static final int NO_TOOL = -1;
+  private static final long PM_PER_UM = 1_000_000;
 
   private final StockModel model;
   private final Outlet out;
@@ -158,7 +159,56 @@ public final class StockStage implements EventSink {
         && move.to().knows(Axis.Z)) {
       surface(offset.get()).rapidTo(number.get(), move.to().zPm());
     }
+    offset.ifPresent(name -> cutter(move).ifPresent(c -> rapidInto(move, surface(name), c)));
     out.put(idle(move, Contact.NO, ContactBasis.RAPID));
+  }
+
+  /**
+   * Tells a rapid that enters stock, and cuts it. Where its start is not known, it is looked at
+   * where it ends. A tool that a cycle has stopped turns no circle (G87 goes into a bore with it).
+   */
+  private void rapidInto(Move move, Surface surface, Cutter cutter) {
+    boolean stoppedByCycle =
+        move.source() == Move.Source.CYCLE && move.modes().spindle().is(Modes.Spindle.STOPPED);
+    if (surface.lost()
+        || stoppedByCycle
+        || shifted(move)
+        || !move.to().knowsXyz()
+        || !near(move.to())) {
+      return;
+    }
+    boolean fromKnown = move.from().knowsXyz() && near(move.from());
+    Path path = fromKnown ? Path.of(move) : Path.at(move.to());
+    boolean above = surface.box.isPresent() && path.lowestEnd() >= surface.box.get().topPm();
+    if (above || tooLong(path)) {
+      return;
+    }
+    Surface.Piece way =
+        new Surface.Piece(path.x0, path.y0, path.z0, path.x1, path.y1, path.z1, 0, false);
+    long depthPm = surface.standing.deepest(way, cutter);
+    if (depthPm > 0) {
+      double first = surface.standing.first(way, cutter);
+      out.put(
+          new RapidMeetsStock(
+              move,
+              tool(move),
+              depthPm,
+              wholeMicrometres(path, Axis.X, first),
+              wholeMicrometres(path, Axis.Y, first),
+              wholeMicrometres(path, Axis.Z, first)));
+      surface.cut(path, cutter, Cut.NO_LEVEL, Cut.NO_LEVEL, found);
+      if (budget.reached()) {
+        notFollowed.cap(move.at(), "tiles of the height grid", model.limits().tiles());
+      }
+    }
+  }
+
+  /** A coordinate on the way: exact where it does not change, else to a micrometre. */
+  private static long wholeMicrometres(Path path, Axis axis, double fraction) {
+    double start = path.at(axis, 0);
+    return path.at(axis, 1) == start
+        ? (long) start
+        : Math.round(path.at(axis, fraction) / PM_PER_UM) * PM_PER_UM;
   }
 
   private void endSequence() {

@@ -16,6 +16,7 @@ final class Surface {
   final HeightGrid grid;
   final PathIndex index;
   final Engagement.Finder engagement;
+  final Standing standing;
   private final Spans spans;
   private final double chordError;
   private final Map<Integer, Long> lowestRapid = new HashMap<>();
@@ -27,6 +28,7 @@ final class Surface {
     this.grid = new HeightGrid(model.cellPm(), box, budget);
     this.index = new PathIndex(CELLS_PER_SQUARE * (double) model.cellPm(), model.limits().paths());
     this.engagement = new Engagement.Finder(grid, index);
+    this.standing = new Standing(grid, box);
     this.spans = new Spans(grid);
     this.chordError = model.chordErrorPm();
   }

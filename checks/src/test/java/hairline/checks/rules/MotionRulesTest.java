@@ -88,4 +88,33 @@ class MotionRulesTest {
     assertThat(4.0 / 4).isGreaterThanOrEqualTo(1);
     assertThat(Programs.findings("blend-exceeds-step", "silent.nc")).isEmpty();
   }
+
+  @Test
+  void aRapidGoesAsDeepAsTheSurfaceStandsAboveTheToolsEnd() {
+    Finding floor = Programs.findings("rapid-into-stock", "speaks.nc").get(0);
+    assertThat(Programs.figure(floor, "depth")).isCloseTo(0.1001 - 0.1, within(1e-12));
+    // From X3 the tool of 0.4 reaches the edge of the stock at X2 when it stands at X2.2; less a
+    // cell of a hundredth of the diameter, and half of one for the first centre.
+    assertThat(Programs.figure(floor, "x")).isCloseTo(2 + 0.2, within(3 * 0.004));
+    assertThat(Programs.findings("rapid-into-stock", "silent.nc")).isEmpty();
+  }
+
+  @Test
+  void aRapidOutOfASlotAslantGoesInAsDeepAsTheSlotLessItsRise() {
+    // It rises as much as it goes sideways: a cell until it counts as meeting the wall.
+    Finding finding = Programs.findings("rapid-into-stock", "speaks-leave.nc").get(0);
+    assertThat(Programs.figure(finding, "depth")).isCloseTo(0.1, within(2 * 0.004));
+    assertThat(Programs.figure(finding, "depth")).isLessThanOrEqualTo(0.1);
+  }
+
+  @Test
+  void aBallBesideItsTroughGoesInDeepestAtTheTroughsBorder() {
+    // Trough of radius R 0.2 and depth 0.02: its border lies y = sqrt(R² − 0.18²) from the middle.
+    // The ball, shifted by 0.05, is there at −0.02 + R − sqrt(R² − (y − 0.05)²) (exact).
+    double y = Math.sqrt(0.04 - 0.18 * 0.18);
+    double end = -0.02 + 0.2 - Math.sqrt(0.04 - (y - 0.05) * (y - 0.05));
+    Finding finding = Programs.findings("rapid-into-stock", "speaks-ball.nc").get(0);
+    // A cell of 4 µm, on a trough that is there as steep as y / 0.18.
+    assertThat(Programs.figure(finding, "depth")).isCloseTo(-end, within(0.004 * y / 0.18));
+  }
 }
