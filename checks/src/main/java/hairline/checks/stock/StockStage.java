@@ -21,7 +21,7 @@ import java.util.OptionalLong;
 /**
  * Between motion and rules: tells what each move does to the part. Every event is passed on; a
  * {@link Move} becomes a {@link Cut}; {@link LevelReached} and {@link PassEnded} are added where
- * they happen, and every {@link StepFound} just before {@link Event.Ended}.
+ * they happen, and every {@link StepFound} and {@link PartLeft} just before {@link Event.Ended}.
  *
  * <p>The part is a {@link HeightGrid} for each work offset. What cannot be followed is told once by
  * {@link Event.BecameUnknown} or {@link Event.CapReached}, and what depends on it stays empty.
@@ -113,6 +113,13 @@ public final class StockStage implements EventSink {
     if (report.capReached()) {
       notFollowed.cap(at, "steps", model.limits().steps());
     }
+    out.put(
+        new PartLeft(
+            at,
+            surfaces.values().stream()
+                .map(surface -> new SurfaceLeft(surface, widestCorner))
+                .filter(SurfaceLeft::anything)
+                .toList()));
   }
 
   // Moves.

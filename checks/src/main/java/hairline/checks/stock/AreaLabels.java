@@ -1,0 +1,311 @@
+package hairline.checks.stock;
+
+import java.util.Arrays;
+
+/**
+ * Which cells of a surface belong together: those that share an edge and whose heights round to the
+ * same multiple of a tolerance, so that no chain of small differences joins what lies apart. Sets
+ * are kept as trees of parents (union by size, halved paths): four bytes for each cell of an uneven
+ * tile, one node for each even tile and for each rectangle of uncut stock between the tiles.
+ */
+final class AreaLabels {
+  /** Cells of no terrace. */
+  static final int NONE = -1;
+
+  private static final int CELLS = HeightGrid.SIDE * HeightGrid.SIDE;
+  private static final int TILE_SHIFT = 2 * HeightGrid.SHIFT;
+  private static final int LAST = HeightGrid.SIDE - 1;
+
+  private final SurfaceLeft surface;
+  private final HeightGrid grid;
+  private final TileRows rows;
+  private final long tolerance;
+
+  /** First node of each tile. */
+  private final int[] base;
+
+  /** Parents of the cells of each uneven tile; in a root minus the size. */
+  private final int[][] cells;
+
+  /** From this node on come even tiles, then blocks. */
+  private final int singlesFrom;
+
+  private final int blocksFrom;
+  private final int[] singles;
+  private final long[] singleSizes;
+
+  AreaLabels(SurfaceLeft surface, TileRows rows, long tolerancePm) {
+    this.surface = surface;
+    this.grid = surface.grid();
+    this.rows = rows;
+    this.tolerance = Math.max(1, tolerancePm);
+    this.base = new int[rows.tiles()];
+    int uneven = uneven(rows);
+    this.cells = new int[uneven][];
+    this.singlesFrom = uneven << TILE_SHIFT;
+    int u = 0;
+    int single = singlesFrom;
+    for (int t = 0; t < base.length; t++) {
+      if (rows.tile(t).even()) {
+        base[t] = single++;
+      } else {
+        cells[u] = new int[CELLS];
+        Arrays.fill(cells[u], -1);
+        base[t] = u++ << TILE_SHIFT;
+      }
+    }
+    this.blocksFrom = single;
+    this.singles = new int[single - singlesFrom + rows.blocks()];
+    Arrays.fill(singles, -1);
+    this.singleSizes = new long[singles.length];
+    Arrays.fill(singleSizes, CELLS);
+    for (int b = 0; b < rows.blocks(); b++) {
+      int[] box = rows.cells(b);
+      singleSizes[blocksFrom - singlesFrom + b] =
+          Math.max(0L, box[1] - (long) box[0] + 1) * Math.max(0L, box[3] - (long) box[2] + 1);
+    }
+  }
+
+  /** How many tiles hold more than one height. */
+  static int uneven(TileRows rows) {
+    int count = 0;
+    for (int t = 0; t < rows.tiles(); t++) {
+      count += rows.tile(t).even() ? 0 : 1;
+    }
+    return count;
+  }
+
+  // Nodes.
+
+  private int get(int node) {
+    return node < singlesFrom
+        ? cells[node >> TILE_SHIFT][node & (CELLS - 1)]
+        : singles[node - singlesFrom];
+  }
+
+  private void set(int node, int value) {
+    if (node < singlesFrom) {
+      cells[node >> TILE_SHIFT][node & (CELLS - 1)] = value;
+    } else {
+      singles[node - singlesFrom] = value;
+    }
+  }
+
+  /** The node of a cell of a tile. */
+  int node(int tile, int place) {
+    return base[tile] < singlesFrom ? base[tile] + place : base[tile];
+  }
+
+  int blockNode(int block) {
+    return blocksFrom + block;
+  }
+
+  /** The node of a cell anywhere; negative where there is none. */
+  int nodeAt(int column, int row) {
+    int tileColumn = column >> HeightGrid.SHIFT;
+    int tileRow = row >> HeightGrid.SHIFT;
+    int tile = rows.find(tileColumn, tileRow);
+    if (tile >= 0) {
+      return node(tile, HeightGrid.place(column, row));
+    }
+    int block = rows.block(tileColumn, tileRow);
+    return block < 0 ? -1 : blockNode(block);
+  }
+
+  int root(int node) {
+    int at = node;
+    while (true) {
+      int parent = get(at);
+      if (parent < 0) {
+        return at;
+      }
+      int above = get(parent);
+      if (above < 0) {
+        return parent;
+      }
+      set(at, above);
+      at = above;
+    }
+  }
+
+  /** How many cells the set of this root has. */
+  long size(int root) {
+    return root < singlesFrom ? -get(root) : singleSizes[root - singlesFrom];
+  }
+
+  private void join(int a, int b) {
+    int first = root(a);
+    int second = root(b);
+    if (first == second) {
+      return;
+    }
+    // Only a single can hold a size beyond that of an int.
+    boolean swap =
+        first < singlesFrom == second < singlesFrom
+            ? size(second) > size(first)
+            : second >= singlesFrom;
+    int upper = swap ? second : first;
+    int lower = swap ? first : second;
+    long size = size(upper) + size(lower);
+    set(lower, upper);
+    if (upper < singlesFrom) {
+      set(upper, (int) -size);
+    } else {
+      singleSizes[upper - singlesFrom] = size;
+    }
+  }
+
+  // Joining.
+
+  /** Whether two heights are of one area. */
+  boolean alike(long one, long other) {
+    return one == other
+        ? surface.stands(one) == Stands.SURFACE
+        : surface.stands(one) == Stands.SURFACE
+            && surface.stands(other) == Stands.SURFACE
+            && step(one) == step(other);
+  }
+
+  private long step(long height) {
+    return Math.floorDiv(height + tolerance / 2, tolerance);
+  }
+
+  /** Joins all that belongs together. */
+  void join() {
+    for (int t = 0; t < rows.tiles(); t++) {
+      if (!rows.tile(t).even()) {
+        within(t);
+      }
+      edge(t, 1, 0);
+      edge(t, 0, 1);
+      edge(t, -1, 0);
+      edge(t, 0, -1);
+    }
+    if (rows.blocks() > 0) {
+      blocks();
+    }
+  }
+
+  private void within(int t) {
+    HeightGrid.Tile tile = rows.tile(t);
+    int first = base[t];
+    for (int k = 0; k < CELLS; k++) {
+      long height = tile.heightOf(k);
+      if ((k & LAST) < LAST && alike(height, tile.heightOf(k + 1))) {
+        join(first + k, first + k + 1);
+      }
+      if (k + HeightGrid.SIDE < CELLS && alike(height, tile.heightOf(k + HeightGrid.SIDE))) {
+        join(first + k, first + k + HeightGrid.SIDE);
+      }
+    }
+  }
+
+  /** Joins across one edge of a tile; of two tiles the left or lower one sees to it. */
+  private void edge(int t, int right, int up) {
+    HeightGrid.Tile tile = rows.tile(t);
+    int other = rows.find(tile.column + right, tile.row + up);
+    boolean backward = right + up < 0;
+    if (other >= 0 && backward) {
+      return;
+    }
+    int left = tile.column << HeightGrid.SHIFT;
+    int low = tile.row << HeightGrid.SHIFT;
+    for (int k = 0; k <= LAST; k++) {
+      int column = right == 0 ? left + k : left + (right > 0 ? LAST : 0);
+      int row = up == 0 ? low + k : low + (up > 0 ? LAST : 0);
+      int place = HeightGrid.place(column, row);
+      int otherPlace = HeightGrid.place(column + right, row + up);
+      long otherHeight =
+          other >= 0
+              ? rows.tile(other).heightOf(otherPlace)
+              : grid.height(column + right, row + up);
+      if (alike(tile.heightOf(place), otherHeight)) {
+        join(
+            node(t, place),
+            other >= 0 ? node(other, otherPlace) : nodeAt(column + right, row + up));
+        if (tile.even() && (other < 0 || rows.tile(other).even())) {
+          return;
+        }
+      }
+    }
+  }
+
+  /** Joins the uncut stock between the tiles; all of it has one height. */
+  private void blocks() {
+    int bands = rows.tiles() + rows.rows();
+    for (int k = 0; k <= rows.rows(); k++) {
+      // The band below row k, and the rows on both sides of it.
+      boolean band = !empty(rows.cells(bands + k));
+      if (band && k > 0) {
+        joinGaps(k - 1, bands + k);
+      }
+      if (band && k < rows.rows()) {
+        joinGaps(k, bands + k);
+      }
+      if (!band && k > 0 && k < rows.rows()) {
+        joinRows(k - 1, k);
+      }
+    }
+  }
+
+  private static boolean empty(int[] box) {
+    return box[0] > box[1] || box[2] > box[3];
+  }
+
+  private void joinGaps(int k, int band) {
+    for (int b = rows.start(k) + k; b <= rows.start(k + 1) + k; b++) {
+      if (!empty(rows.cells(b))) {
+        join(blockNode(b), blockNode(band));
+      }
+    }
+  }
+
+  /** Joins the gaps of two rows of tiles that follow each other. */
+  private void joinRows(int k, int next) {
+    int a = rows.start(k) + k;
+    int b = rows.start(next) + next;
+    while (a <= rows.start(k + 1) + k && b <= rows.start(next + 1) + next) {
+      int[] one = rows.cells(a);
+      int[] other = rows.cells(b);
+      boolean overlap = Math.max(one[0], other[0]) <= Math.min(one[1], other[1]);
+      if (overlap && !empty(one) && !empty(other)) {
+        join(blockNode(a), blockNode(b));
+      }
+      if (one[1] < other[1]) {
+        a++;
+      } else {
+        b++;
+      }
+    }
+  }
+
+  // Labels, once all is joined.
+
+  /** Gives every root a label: 0 or more, or {@link #NONE}. From then on only labels are known. */
+  void label(java.util.function.IntUnaryOperator labelOfRoot) {
+    int nodes = singlesFrom;
+    for (int n = 0; n < nodes + singles.length; n++) {
+      set(n, get(n) < 0 ? get(n) : root(n));
+    }
+    for (int n = 0; n < nodes + singles.length; n++) {
+      if (get(n) < 0) {
+        set(n, -2 - labelOfRoot.applyAsInt(n));
+      }
+    }
+    for (int n = 0; n < nodes + singles.length; n++) {
+      if (get(n) >= 0) {
+        set(n, get(get(n)));
+      }
+    }
+  }
+
+  /** The label of a node. */
+  int labelOf(int node) {
+    return -2 - get(node);
+  }
+
+  /** The label of a cell of a tile. */
+  int label(int tile, int place) {
+    return labelOf(node(tile, place));
+  }
+}

@@ -1,0 +1,100 @@
+package hairline.checks.stock;
+
+import java.util.Optional;
+import java.util.OptionalLong;
+
+/**
+ * The surface left under one work offset, to be looked at: heights in picometres, work coordinates.
+ * It is the field itself and no copy, and answers truly only while nothing is cut any more.
+ */
+public final class SurfaceLeft {
+  private final String offset;
+  private final boolean known;
+  private final Optional<StockModel.Box> stock;
+  private final HeightGrid grid;
+  private final double widestCornerPm;
+
+  SurfaceLeft(Surface surface, double widestCornerPm) {
+    this.offset = surface.offset;
+    this.known = !surface.lost();
+    this.stock = surface.box;
+    this.grid = surface.grid;
+    this.widestCornerPm = widestCornerPm;
+  }
+
+  /** The work offset: "G54" and so on. */
+  public String offset() {
+    return offset;
+  }
+
+  /** Whether anything is known; false where a move of unknown course may have cut anywhere. */
+  public boolean known() {
+    return known;
+  }
+
+  /** The stock that stood there before the first cut, where the sheet gives one. */
+  public Optional<StockModel.Box> stock() {
+    return stock;
+  }
+
+  /** Edge of a cell. */
+  public long cellPm() {
+    return grid.cellPm();
+  }
+
+  /** What stands at a place. */
+  public Stands standsAt(double xPm, double yPm) {
+    return stands(grid.index(xPm), grid.index(yPm));
+  }
+
+  /** The height at a place: exact for the cell in which it lies; empty where there is none. */
+  public OptionalLong heightPm(double xPm, double yPm) {
+    int column = grid.index(xPm);
+    int row = grid.index(yPm);
+    return stands(column, row) == Stands.SURFACE
+        ? OptionalLong.of(grid.height(column, row))
+        : OptionalLong.empty();
+  }
+
+  /**
+   * The terraces.
+   *
+   * @param tolerancePm heights are of one terrace where they round to the same multiple of it
+   * @see TerraceFinder
+   */
+  public Terraces terraces(long tolerancePm) {
+    return new TerraceFinder(this, tolerancePm).find().terraces();
+  }
+
+  HeightGrid grid() {
+    return grid;
+  }
+
+  double widestCornerPm() {
+    return widestCornerPm;
+  }
+
+  /** Whether there is anything to show: a stock, or something that was cut. */
+  boolean anything() {
+    return stock.isPresent() || grid.tiles().length > 0;
+  }
+
+  Stands stands(int column, int row) {
+    return stands(grid.height(column, row));
+  }
+
+  /** What a height of the grid stands for. */
+  Stands stands(long height) {
+    if (!known || height == HeightGrid.LOST_HEIGHT) {
+      return Stands.NOT_KNOWN;
+    }
+    if (height == HeightGrid.AIR_HEIGHT) {
+      return Stands.OUTSIDE;
+    }
+    if (height == HeightGrid.VIRGIN_HEIGHT) {
+      return Stands.TOP_UNKNOWN;
+    }
+    OptionalLong bottom = stock.map(StockModel.Box::bottomPm).orElse(OptionalLong.empty());
+    return bottom.isPresent() && height <= bottom.getAsLong() ? Stands.CUT_THROUGH : Stands.SURFACE;
+  }
+}
