@@ -5,6 +5,8 @@ import hairline.checks.finding.Level;
 import hairline.checks.motion.Event;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
+import java.util.List;
+import java.util.Set;
 
 /** A call that comes back to itself, or nests deeper than the control follows. */
 @AutoService(Rule.class)
@@ -32,13 +34,22 @@ public final class SubprogramEndless implements Rule {
                 context
                     .occurrence(
                         call.at(),
-                        "calls nest without end: "
+                        (comesBack(call.chain())
+                                ? "calls nest without end: "
+                                : "calls nest too deep: ")
                             + String.join(" calls ", call.chain())
                             + "; allowed depth "
                             + call.depthLimit())
                     .fact("allowed is machine.control.call_depth; this call is left out")
-                    .cure("a chain of calls that ends")
+                    .cure(
+                        comesBack(call.chain())
+                            ? "a chain of calls that ends"
+                            : "fewer calls inside each other")
                     .figure("allowed", call.depthLimit(), "")
                     .cause(String.join(" ", call.chain()))));
+  }
+
+  private static boolean comesBack(List<String> chain) {
+    return Set.copyOf(chain).size() < chain.size();
   }
 }

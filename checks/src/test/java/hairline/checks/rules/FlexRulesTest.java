@@ -52,8 +52,12 @@ class FlexRulesTest {
   }
 
   private static double feed(String file) {
+    return feed("flex-exceeds-step", file);
+  }
+
+  private static double feed(String rule, String file) {
     return Double.parseDouble(
-        Programs.text("flex-exceeds-step", file).replaceAll("(?s).*G1 X3\\. F([0-9.]+).*", "$1"));
+        Programs.text(rule, file).replaceAll("(?s).*G1 X3\\. F([0-9.]+).*", "$1"));
   }
 
   @Test
@@ -77,32 +81,51 @@ class FlexRulesTest {
 
   @Test
   void theWallMovesByTheDeflectionAtTheTip() {
-    Finding finding = Programs.findings("flex-exceeds-wall", "speaks.nc").get(0);
-    double forceN = Programs.figure(finding, "force");
-    assertThat(Programs.figure(finding, "flex"))
-        .isCloseTo(integral(0.002, true) * forceN * 1000, within(1e-6));
-    assertThat(Programs.figure(finding, "allowed")).isCloseTo(0.33 * 10, within(1e-12));
+    String rule = "flex-exceeds-wall";
+    double allowedUm = 0.33 * 10;
+    Finding error = Programs.findings(rule, "speaks.nc").get(0);
+    assertThat(Programs.figure(error, "allowed")).isCloseTo(allowedUm, within(1e-12));
+    assertThat(Programs.figure(error, "flex"))
+        .isCloseTo(wallErrorUm(feed(rule, "speaks.nc"), 1.6), within(1e-6));
+    assertThat(Programs.figure(error, "flexLow"))
+        .isCloseTo(wallErrorUm(feed(rule, "speaks.nc"), 1), within(1e-6))
+        .isGreaterThan(allowedUm);
+    assertThat(wallErrorUm(feed(rule, "speaks-likely.nc"), 1)).isLessThan(allowedUm);
+    assertThat(feed(rule, "speaks.nc") - feed(rule, "speaks-likely.nc"))
+        .isCloseTo(0.1, within(1e-9));
+    assertThat(wallErrorUm(feed(rule, "speaks-typical.nc"), 1.6)).isGreaterThan(allowedUm);
+    assertThat(wallErrorUm(feed(rule, "silent.nc"), 1.6)).isLessThan(allowedUm);
+    assertThat(feed(rule, "speaks-typical.nc") - feed(rule, "silent.nc"))
+        .isCloseTo(0.1, within(1e-9));
+    assertThat(Programs.findings(rule, "silent.nc")).isEmpty();
+  }
+
+  /** The tip of the tool, pushed sideways at half the depth of 4 µm. */
+  private static double wallErrorUm(double feedMmPerMin, double band) {
+    return integral(0.002, true) * forceN(feedMmPerMin, 0.004, band) * 1000;
   }
 
   @Test
   void theNeckBearsTheLargestStressAtItsRoot() {
-    Finding finding = Programs.findings("tool-overstressed", "speaks.nc").get(0);
-    double forceN = Programs.figure(finding, "force");
-    // 32 F L / (π d³), from half the depth of 0.1 mm to the root of the neck
-    assertThat(Programs.figure(finding, "stress"))
-        .isCloseTo(32 * forceN * (6 - 0.05) / (Math.PI * Math.pow(0.3, 3)), within(1e-6));
-    assertThat(Programs.figure(finding, "allowed")).isCloseTo(300 / 2.0, within(1e-12));
+    String rule = "tool-overstressed";
+    double allowedMPa = 300 / 2.0;
+    Finding error = Programs.findings(rule, "speaks.nc").get(0);
+    assertThat(Programs.figure(error, "allowed")).isCloseTo(allowedMPa, within(1e-12));
+    assertThat(Programs.figure(error, "stress"))
+        .isCloseTo(stressMPa(feed(rule, "speaks.nc"), 1.6), within(1e-6));
+    assertThat(stressMPa(feed(rule, "speaks.nc"), 1)).isGreaterThan(allowedMPa);
+    assertThat(stressMPa(feed(rule, "speaks-likely.nc"), 1)).isLessThan(allowedMPa);
+    assertThat(feed(rule, "speaks.nc") - feed(rule, "speaks-likely.nc"))
+        .isCloseTo(0.1, within(1e-9));
+    assertThat(stressMPa(feed(rule, "speaks-typical.nc"), 1.6)).isGreaterThan(allowedMPa);
+    assertThat(stressMPa(feed(rule, "silent.nc"), 1.6)).isLessThan(allowedMPa);
+    assertThat(feed(rule, "speaks-typical.nc") - feed(rule, "silent.nc"))
+        .isCloseTo(0.1, within(1e-9));
+    assertThat(Programs.findings(rule, "silent.nc")).isEmpty();
   }
 
-  /** In the corner the chip reaches the feed per tooth, as in a slot; before it, sin φ of it. */
-  @Test
-  void aCornerLoadsTheToolMoreThanTheStepoverBeforeIt() {
-    Finding finding = Programs.findings("tool-overstressed", "speaks-corner.nc").get(0);
-    double chipMm = 0.7 / (30000 * 2);
-    double kienzleN = 2800 * 0.1 * StrictMath.pow(chipMm, 1 - 0.25);
-    assertThat(Programs.figure(finding, "force")).isCloseTo(1.6 * kienzleN, within(1e-9));
-    double sine = StrictMath.sin(StrictMath.acos(1 - 2 * 0.05 / 0.4));
-    double before = 1.6 * kienzleN * StrictMath.pow(sine, 1 - 0.25);
-    assertThat(32 * before * (6 - 0.05) / (Math.PI * Math.pow(0.3, 3))).isLessThan(150);
+  /** 32 F L / (π d³), from half the depth of 0.1 mm to the root of the neck. */
+  private static double stressMPa(double feedMmPerMin, double band) {
+    return 32 * forceN(feedMmPerMin, 0.1, band) * (6 - 0.05) / (Math.PI * Math.pow(0.3, 3));
   }
 }

@@ -1,0 +1,8 @@
+%
+O1 (just more than 345 degrees in radius form)
+G21 G90 G17 G94
+G54
+G0 X0. Y0. Z1.
+G2 X0.261 R-1. F100. ; expect arc-ill-conditioned warning: an arc of 345
+M30
+%
