@@ -55,4 +55,18 @@ class ChipRulesTest {
     assertThat(Programs.figure(finding, "feedThatWouldDo")).isEqualTo(27);
     assertThat(Programs.findings("chip-below-minimum", "silent.nc")).isEmpty();
   }
+
+  @Test
+  void aToolLastsForTheLengthItIsInContact() {
+    Finding finding = Programs.findings("tool-life-exceeded", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "length"))
+        .isCloseTo(0.02 + 5 + 0.9801, within(1e-9))
+        .isGreaterThan(Programs.figure(finding, "life"));
+    assertThat(0.02 + 5 + 0.98).isCloseTo(6, within(1e-9));
+    assertThat(Programs.findings("tool-life-exceeded", "silent.nc")).isEmpty();
+    Finding later = Programs.findings("tool-life-exceeded", "speaks-later.nc").get(0);
+    assertThat(Programs.figure(later, "length"))
+        .isCloseTo(0.02 + 6 + 1 + 0.02 + 1.98, within(1e-9));
+    assertThat(later.at().line()).isEqualTo(10);
+  }
 }
