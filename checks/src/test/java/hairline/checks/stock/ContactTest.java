@@ -325,6 +325,7 @@ class ContactTest {
             "Dwelled",
             "PassEnded",
             "StepFound",
+            "PartLeft",
             "Ended");
   }
 
