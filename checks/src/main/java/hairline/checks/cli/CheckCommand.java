@@ -1,14 +1,14 @@
 package hairline.checks.cli;
 
+import hairline.checks.report.Conditions;
 import hairline.checks.report.ReportFormat;
 import hairline.checks.report.ReportOptions;
-import hairline.checks.rules.ProgramCheck;
-import hairline.checks.rules.Rules;
 import hairline.checks.rules.Selection;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -125,15 +125,27 @@ final class CheckCommand implements Action {
       throw Failed.of(Failure.NO_INPUT);
     }
     int workers = workers();
-    Selection selection = new Selection(RuleNames.known(only), RuleNames.known(skip));
+    Set<String> onlyThese = RuleNames.known(only);
+    Set<String> notThese = RuleNames.known(skip);
+    Selection selection = new Selection(onlyThese, notThese);
+    List<String> asked = asked(selection);
+    if (asked.isEmpty()) {
+      throw Failed.of(Failure.NO_RULE_LEFT, "--only and --skip");
+    }
     Sheets sheets = sheets();
     List<Input> inputs = Inputs.of(paths, streams.in());
     List<Reports.Wanted> wanted = Reports.Wanted.of(reports, readFiles(inputs, sheets));
     ReportOptions options =
         new ReportOptions(
-            Version.number(), failOn.level(), colour.on(streams), quiet, verbose, asked(selection));
-    CheckRun run =
-        new CheckRun(ProgramCheck.of(selection), sheets, options, allowUnread, summary, messages);
+            Version.number(),
+            failOn.level(),
+            colour.on(streams),
+            quiet,
+            verbose,
+            ReportOptions.USUAL_WIDTH,
+            asked,
+            new Conditions(List.copyOf(onlyThese), List.copyOf(notThese), sheets.changes()));
+    CheckRun run = new CheckRun(selection, sheets, options, allowUnread, summary, messages);
     try (Reports open = new Reports(format, streams.out(), wanted, options, messages)) {
       try (Progress progress = Progress.start(streams, inputs.size(), !quiet)) {
         run.run(inputs, workers, progress, open::program);
@@ -144,11 +156,7 @@ final class CheckCommand implements Action {
   }
 
   private static List<String> asked(Selection selection) {
-    return Rules.all().stream()
-        .map(rule -> rule.info().name())
-        .filter(name -> selection.only().isEmpty() || selection.only().contains(name))
-        .filter(name -> !selection.skip().contains(name))
-        .toList();
+    return selection.rules(List.of()).stream().map(rule -> rule.info().name()).toList();
   }
 
   private int workers() throws Failed {
@@ -163,9 +171,9 @@ final class CheckCommand implements Action {
   }
 
   private Sheets sheets() throws Failed {
-    List<Sheets.WhatIf> whatIf = new ArrayList<>();
+    List<Conditions.WhatIf> whatIf = new ArrayList<>();
     for (String change : changes) {
-      whatIf.add(Sheets.WhatIf.of(change));
+      whatIf.add(Sheets.whatIf(change));
     }
     Optional<Path> asked = setup == null ? Optional.empty() : Optional.of(Sheets.path(setup));
     Sheets sheets = new Sheets(asked, whatIf);

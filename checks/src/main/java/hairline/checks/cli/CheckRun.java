@@ -9,12 +9,15 @@ import hairline.checks.report.CheckedProgram;
 import hairline.checks.report.ReportOptions;
 import hairline.checks.report.Verdict;
 import hairline.checks.rules.ProgramCheck;
+import hairline.checks.rules.Selection;
+import hairline.checks.setup.RuleKeys;
 import hairline.checks.setup.Setup;
 import hairline.checks.timing.ProgramSummary;
 import hairline.parser.PartProgram;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.EnumMap;
 import java.util.List;
@@ -30,6 +33,7 @@ final class CheckRun {
   /** So many programs a worker may be ahead of the one that is due. */
   private static final int AHEAD = 4;
 
+  private final Selection selection;
   private final ProgramCheck check;
   private final Sheets sheets;
   private final ReportOptions options;
@@ -45,13 +49,14 @@ final class CheckRun {
   private long undecided;
 
   CheckRun(
-      ProgramCheck check,
+      Selection selection,
       Sheets sheets,
       ReportOptions options,
       boolean allowUnread,
       boolean withSummary,
       Messages messages) {
-    this.check = check;
+    this.selection = selection;
+    this.check = ProgramCheck.of(selection);
     this.sheets = sheets;
     this.options = options;
     this.allowUnread = allowUnread;
@@ -141,15 +146,25 @@ final class CheckRun {
     }
     if (input instanceof Input.InFile file) {
       Inputs.lookAt(file);
-      Setup setup = sheets.setupFor(Optional.of(file.path()));
+      Setup setup = setupFor(Optional.of(file.path()));
       return CheckedProgram.of(
           check.check(file.path(), setup),
           summary(sink -> ProgramFiles.of(file.path(), sink), setup));
     }
     PartProgram program = ((Input.Spooled) input).program();
-    Setup setup = sheets.setupFor(Optional.empty());
+    Setup setup = setupFor(Optional.empty());
     return CheckedProgram.of(
         check.check(program, setup), summary(sink -> ProgramFiles.alone(program, sink), setup));
+  }
+
+  /** The sheet, which leaves a rule to ask. */
+  private Setup setupFor(Optional<Path> program) throws Failed {
+    Setup setup = sheets.setupFor(program);
+    if (selection.rules(setup.get(RuleKeys.SKIP).orElse(List.of())).isEmpty()) {
+      throw Failed.of(
+          Failure.NO_RULE_LEFT, "rules.skip of `" + setup.name() + "` and the command line");
+    }
+    return setup;
   }
 
   private Optional<ProgramSummary> summary(Summaries.Source source, Setup setup)

@@ -15,6 +15,10 @@ enum Failure {
       "no program given",
       "name part programs, folders of them, or - for standard input"),
   RULE_UNKNOWN(ExitStatus.USAGE, "there is no rule `%s`", "%2$shairline rules lists all there are"),
+  NO_RULE_LEFT(
+      ExitStatus.USAGE,
+      "%s leave no rule to ask",
+      "a check that asks nothing finds nothing; ask at least one rule"),
   VALUE_WITHOUT_KEY(
       ExitStatus.USAGE,
       "--set `%s` is no key=value",

@@ -91,18 +91,11 @@ final class Reports implements AutoCloseable {
       throws Failed {
     this.messages = messages;
     open.add(new Open(format.writer(out, options), Optional.empty()));
-    ReportOptions inFile =
-        new ReportOptions(
-            options.version(),
-            options.failOn(),
-            false,
-            options.quiet(),
-            options.verbose(),
-            options.rules());
     try {
       for (Wanted report : wanted) {
         OutputFile file = OutputFile.open(report.file());
-        open.add(new Open(report.format().writer(file.stream(), inFile), Optional.of(file)));
+        open.add(
+            new Open(report.format().writer(file.stream(), options.inFile()), Optional.of(file)));
       }
     } catch (Failed e) {
       close();

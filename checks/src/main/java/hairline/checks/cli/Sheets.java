@@ -1,5 +1,6 @@
 package hairline.checks.cli;
 
+import hairline.checks.report.Conditions;
 import hairline.checks.rules.Rules;
 import hairline.checks.setup.Setup;
 import hairline.checks.setup.SheetException;
@@ -20,26 +21,30 @@ final class Sheets {
       new SheetReader(Rules.all().stream().map(rule -> rule.info().name()).toList());
   private final Map<String, Read> known = new ConcurrentHashMap<>();
   private final Optional<Path> asked;
-  private final List<WhatIf> changes;
-
-  /** A value changed on the command line. */
-  record WhatIf(String key, String value) {
-    static WhatIf of(String text) throws Failed {
-      int equals = text.indexOf('=');
-      if (equals < 1 || equals == text.length() - 1) {
-        throw Failed.of(Failure.VALUE_WITHOUT_KEY, text);
-      }
-      return new WhatIf(text.substring(0, equals).strip(), text.substring(equals + 1).strip());
-    }
-  }
+  private final List<Conditions.WhatIf> changes;
 
   /**
    * @param asked the sheet that the user names for all programs
    * @param changes what {@code --set} changes of each sheet
    */
-  Sheets(Optional<Path> asked, List<WhatIf> changes) {
+  Sheets(Optional<Path> asked, List<Conditions.WhatIf> changes) {
     this.asked = asked;
     this.changes = changes;
+  }
+
+  /** What {@code --set} takes, read. */
+  static Conditions.WhatIf whatIf(String text) throws Failed {
+    int equals = text.indexOf('=');
+    if (equals < 1 || equals == text.length() - 1) {
+      throw Failed.of(Failure.VALUE_WITHOUT_KEY, text);
+    }
+    return new Conditions.WhatIf(
+        text.substring(0, equals).strip(), text.substring(equals + 1).strip());
+  }
+
+  /** What differs from the sheets as they are. */
+  List<Conditions.WhatIf> changes() {
+    return changes;
   }
 
   static Path path(String sheet) throws Failed {
@@ -72,7 +77,7 @@ final class Sheets {
   private Read read(Optional<Path> file) {
     try {
       Setup setup = file.isPresent() ? reader.read(file.get()) : reader.embedded();
-      for (WhatIf change : changes) {
+      for (Conditions.WhatIf change : changes) {
         setup = setup.withOverride(change.key(), change.value());
       }
       return new Read(Optional.of(setup), Optional.empty());

@@ -21,7 +21,7 @@ import java.util.Optional;
  * version's first number changes when a reader of the one before might misread it.
  */
 final class JsonReport implements ReportWriter {
-  static final String SCHEMA_VERSION = "1.0";
+  static final String SCHEMA_VERSION = "1.1";
 
   private final JsonGenerator json;
   private final OutputStream out;
@@ -43,7 +43,24 @@ final class JsonReport implements ReportWriter {
     json.writeEndObject();
     json.writeStringField("caution", Words.CAUTION);
     json.writeStringField("failOn", options.failOn().map(level -> level.word()).orElse("never"));
+    conditions();
     json.writeArrayFieldStart("programs");
+  }
+
+  private void conditions() throws IOException {
+    Conditions conditions = options.conditions();
+    json.writeObjectFieldStart("conditions");
+    JsonText.texts(json, "only", conditions.only());
+    JsonText.texts(json, "skip", conditions.skip());
+    json.writeArrayFieldStart("whatIf");
+    for (Conditions.WhatIf change : conditions.whatIf()) {
+      json.writeStartObject();
+      JsonText.text(json, "key", change.key());
+      JsonText.text(json, "value", change.value());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
   }
 
   @Override

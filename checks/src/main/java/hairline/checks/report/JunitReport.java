@@ -100,6 +100,15 @@ final class JunitReport implements ReportWriter {
     out.write("  <testsuite name=" + quoted(name) + " tests=\"" + tests + "\"");
     out.write(" failures=\"" + failures + "\" errors=\"" + errors + "\"");
     out.write(" skipped=\"" + skipped + "\">\n");
+    List<Conditions.Named> conditions = options.conditions().all();
+    if (!conditions.isEmpty()) {
+      out.write("    <properties>\n");
+      for (Conditions.Named condition : conditions) {
+        out.write("      <property name=" + quoted(condition.name()));
+        out.write(" value=" + quoted(condition.text()) + "/>\n");
+      }
+      out.write("    </properties>\n");
+    }
   }
 
   private void startCase(String program, String rule) throws IOException {

@@ -74,7 +74,24 @@ final class SarifReport implements ReportWriter {
     json.writeEndObject();
     json.writeEndObject();
     json.writeStringField("columnKind", "unicodeCodePoints");
+    conditions();
     json.writeArrayFieldStart("results");
+  }
+
+  /** As properties of the run (3.8), and as notifications, which viewers show. */
+  private void conditions() throws IOException {
+    Conditions conditions = options.conditions();
+    json.writeObjectFieldStart("properties");
+    JsonText.texts(json, "only", conditions.only());
+    JsonText.texts(json, "skip", conditions.skip());
+    JsonText.texts(
+        json,
+        "whatIf",
+        conditions.whatIf().stream().map(change -> Visible.of(change.toString())).toList());
+    json.writeEndObject();
+    for (Conditions.Named condition : conditions.all()) {
+      notify("note", condition.name() + ": " + condition.text(), Optional.empty());
+    }
   }
 
   private void rule(RuleInfo rule) throws IOException {

@@ -44,7 +44,19 @@ final class TextReport implements ReportWriter {
   }
 
   @Override
-  public void begin() {}
+  public void begin() throws IOException {
+    if (!options.quiet()) {
+      conditions();
+    }
+  }
+
+  /** What makes the run less than a whole one. */
+  private void conditions() throws IOException {
+    for (Conditions.Named condition : options.conditions().all()) {
+      anything = true;
+      labelled(condition.name(), Paint.WARNING, condition.text());
+    }
+  }
 
   @Override
   public void program(CheckedProgram program) throws IOException {
@@ -252,6 +264,9 @@ final class TextReport implements ReportWriter {
   @Override
   public void end(Verdict verdict) throws IOException {
     separate();
+    if (options.quiet()) {
+      conditions();
+    }
     StringBuilder text =
         new StringBuilder(
             verdict.programs() == 0
@@ -272,6 +287,17 @@ final class TextReport implements ReportWriter {
     }
     if (verdict.troubled() > 0) {
       text.append("; ").append(Words.count(verdict.troubled(), "input")).append(" not checked");
+    }
+    Conditions conditions = options.conditions();
+    if (!conditions.only().isEmpty()) {
+      text.append("; only ").append(Words.count(options.rules().size(), "rule")).append(" asked");
+    } else if (!conditions.skip().isEmpty()) {
+      text.append("; ").append(Words.count(conditions.skip().size(), "rule")).append(" left out");
+    }
+    if (!conditions.whatIf().isEmpty()) {
+      text.append("; with ")
+          .append(Words.count(conditions.whatIf().size(), "value"))
+          .append(" that the sheet does not have");
     }
     Paint paint =
         verdict.errors() > 0 || verdict.troubled() + verdict.incomplete() > 0

@@ -19,7 +19,7 @@ public record Selection(Set<String> only, Set<String> skip) {
   }
 
   /** The rules that are run, given what the sheet skips. */
-  List<Rule> rules(List<String> skippedBySheet) {
+  public List<Rule> rules(List<String> skippedBySheet) {
     return Rules.all().stream()
         .filter(
             rule -> {

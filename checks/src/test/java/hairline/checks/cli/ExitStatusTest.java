@@ -125,6 +125,7 @@ class ExitStatusTest {
         "check x.nc --color=auot | nearest is auto",
         "check x.nc --only=digits-below-resolutoin | nearest is `digits-below-resolution`",
         "check x.nc --skip=nonsense | no rule `nonsense`",
+        "check x.nc --only=syntax --skip=syntax | leave no rule to ask",
         "check x.nc --set=machine.resolution | is no key=value",
         "check x.nc --jobs=0 | 1 to 256",
         "check x.nc --jobs=many | not an int",
@@ -146,6 +147,21 @@ class ExitStatusTest {
     assertThat(check(faulty, "--set", "machine.resolution=0.01 um").status()).isZero();
     refused(
         check(faulty, "--set", "machine.resolutoin=1 um"), 2, "nearest is `machine.resolution`");
+  }
+
+  @Test
+  void aRunThatAsksNothingIsNotGreen() throws IOException {
+    Files.writeString(folder.resolve("setup.yaml"), "rules: {skip: [digits-below-resolution]}\n");
+    refused(check(clean), 2, "rules.skip of", "leave no rule to ask");
+  }
+
+  @Test
+  void theReportSaysWhatWasLeftOutAndChanged() {
+    Ran ran = check(faulty, "--set", "machine.resolution = 0.01 um");
+    assertThat(ran.out())
+        .contains("asked  only digits-below-resolution")
+        .contains("what if  machine.resolution = 0.01 um")
+        .contains("; only 1 rule asked; with 1 value that the sheet does not have");
   }
 
   @Test

@@ -39,7 +39,8 @@ class ReportsTest {
   }
 
   private static ReportOptions options(boolean colour, boolean quiet, List<String> rules) {
-    return new ReportOptions("1.2.3", Optional.of(Level.WARNING), colour, quiet, false, rules);
+    return new ReportOptions(
+        "1.2.3", Optional.of(Level.WARNING), colour, quiet, false, 100, rules, Conditions.NONE);
   }
 
   @ParameterizedTest

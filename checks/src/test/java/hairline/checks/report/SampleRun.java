@@ -25,7 +25,15 @@ final class SampleRun {
       "\u001b[31m\u0007\u202e<b>&\"'{0}[x](http://evil) ]]>\u0000\u009b\ufeff";
 
   static final ReportOptions OPTIONS =
-      new ReportOptions("1.2.3", Optional.of(Level.WARNING), false, false, false, List.of());
+      new ReportOptions(
+          "1.2.3",
+          Optional.of(Level.WARNING),
+          false,
+          false,
+          false,
+          100,
+          List.of(),
+          Conditions.NONE);
 
   private SampleRun() {}
 

@@ -1,0 +1,58 @@
+package hairline.checks.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hairline.checks.finding.Level;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** A run that says less than a whole one says so, whatever the format. */
+class ConditionsTest {
+  private static final Conditions NARROW =
+      new Conditions(
+          List.of("end-missing", "syntax"),
+          List.of("cuts-air"),
+          List.of(
+              new Conditions.WhatIf("tools.3.runout", "0.01 um"),
+              new Conditions.WhatIf("job.cusp", SampleRun.HOSTILE)));
+
+  private static String report(ReportFormat format, boolean quiet, Conditions conditions) {
+    return SampleRun.report(
+        format,
+        new ReportOptions(
+            "1.2.3",
+            Optional.of(Level.WARNING),
+            false,
+            quiet,
+            false,
+            100,
+            List.of("end-missing", "syntax"),
+            conditions),
+        SampleRun.all());
+  }
+
+  @ParameterizedTest
+  @EnumSource(ReportFormat.class)
+  void everyFormatSaysThatRulesWereLeftOutAndValuesChanged(ReportFormat format) {
+    String narrow = report(format, false, NARROW);
+    assertThat(narrow).contains("cuts-air", "tools.3.runout", "0.01 um");
+    assertThat(narrow)
+        .containsPattern("only end-missing, syntax|\"only\" : \\[\\s*\"end-missing\",\\s*\"syntax");
+    assertThat(narrow).contains(format == ReportFormat.JSON ? "whatIf" : "what if");
+    narrow
+        .codePoints()
+        .filter(c -> c != '\n')
+        .forEach(c -> assertThat(Visible.isHarmless(c)).as("U+%04X", c).isTrue());
+    assertThat(report(format, false, Conditions.NONE)).doesNotContain("tools.3.runout = ");
+  }
+
+  @Test
+  void theQuietFormSaysItToo() {
+    assertThat(report(ReportFormat.TEXT, true, NARROW))
+        .contains("asked  only end-missing, syntax", "what if  tools.3.runout = 0.01 um")
+        .containsPattern("verdict .*; only 2 rules asked; with 2 values that");
+  }
+}
