@@ -22,6 +22,8 @@ import picocli.CommandLine.Parameters;
       "",
       "Of a folder, all files are checked, those of folders below too, whose names have one of the"
           + " endings nc, cnc, ncc, tap, gcode, gc, ngc, eia, iso, din; hidden ones are left out."
+          + " A file there that another program calls as a subprogram, and that is nothing else, is"
+          + " checked through its callers only; name it to check it by itself."
           + " The sheet of a program NAME.nc is NAME.setup.yaml beside it, else setup.yaml in its"
           + " folder or in the nearest above; without one an embedded sheet stands in, which knows"
           + " very little.",
@@ -133,8 +135,10 @@ final class CheckCommand implements Action {
       throw Failed.of(Failure.NO_RULE_LEFT, "--only and --skip");
     }
     Sheets sheets = sheets();
-    List<Input> inputs = Inputs.of(paths, streams.in());
-    List<Reports.Wanted> wanted = Reports.Wanted.of(reports, readFiles(inputs, sheets));
+    List<Input> named = Inputs.of(paths, streams.in());
+    List<Reports.Wanted> wanted = Reports.Wanted.of(reports, readFiles(named, sheets));
+    Subprograms subprograms = Subprograms.among(named, sheets);
+    List<Input> inputs = subprograms.others(named);
     ReportOptions options =
         new ReportOptions(
             Version.number(),
@@ -151,6 +155,7 @@ final class CheckCommand implements Action {
         run.run(inputs, workers, progress, open::program);
       }
       open.end(run.verdict());
+      subprograms.sentence().ifPresent(messages::tell);
       return run.status().and(open.status());
     }
   }

@@ -61,7 +61,7 @@ final class InitCommand implements Action {
     if (Files.isDirectory(path)) {
       throw Failed.of(Failure.INIT_WANTS_A_FILE, program);
     }
-    Inputs.lookAt(new Input.InFile(Inputs.name(path), path));
+    Inputs.lookAt(new Input.InFile(Inputs.name(path), path, false));
     String sheet;
     try {
       sheet = StarterSheet.write(usage(path).usage(Inputs.name(path)));

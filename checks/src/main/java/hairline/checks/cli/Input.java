@@ -8,8 +8,12 @@ sealed interface Input {
   /** How reports call it. */
   String name();
 
-  /** A program in a file. */
-  record InFile(String name, Path path) implements Input {}
+  /**
+   * A program in a file.
+   *
+   * @param found whether a folder was named and it was found there, rather than named itself
+   */
+  record InFile(String name, Path path, boolean found) implements Input {}
 
   /** A program from standard input, spooled. */
   record Spooled(String name, PartProgram program) implements Input {}

@@ -55,17 +55,27 @@ final class Inputs {
   }
 
   private List<Input> distinct() {
+    Set<Path> named = new HashSet<>();
+    for (Input input : byName.values()) {
+      if (input instanceof Input.InFile file && !file.found()) {
+        named.add(real(file.path()));
+      }
+    }
     Set<Path> seen = new HashSet<>();
     List<Input> all = new ArrayList<>();
     for (Input input : byName.values()) {
-      if (!(input instanceof Input.InFile file) || seen.add(real(file.path()))) {
+      if (!(input instanceof Input.InFile file)) {
         all.add(input);
+      } else if (seen.add(real(file.path()))) {
+        boolean found = !named.contains(real(file.path()));
+        all.add(new Input.InFile(file.name(), file.path(), found));
       }
     }
     return all;
   }
 
-  private static Path real(Path path) {
+  /** The same file by one path, whatever links lead to it. */
+  static Path real(Path path) {
     try {
       return path.toRealPath();
     } catch (IOException e) {
@@ -90,7 +100,7 @@ final class Inputs {
     } else if (path.toString().isEmpty() || Files.isDirectory(path)) {
       folder(path, argument);
     } else {
-      byName.put(name(path), new Input.InFile(name(path), path));
+      byName.put(name(path), new Input.InFile(name(path), path, false));
     }
   }
 
@@ -140,7 +150,7 @@ final class Inputs {
         // Two such names may look alike: none is taken for the other.
         unusable(name, Failed.of(Failure.INPUT_NOT_NAMEABLE, name));
       } else {
-        byName.put(name, new Input.InFile(name, normal));
+        byName.putIfAbsent(name, new Input.InFile(name, normal, true));
       }
     }
     if (found.isEmpty() && byName.size() == troubles) {

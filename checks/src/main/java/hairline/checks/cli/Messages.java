@@ -37,6 +37,12 @@ final class Messages {
     err.flush();
   }
 
+  /** Tells something that is no failure. */
+  void tell(String sentence) {
+    err.println(PROGRAM + Visible.of(sentence));
+    err.flush();
+  }
+
   private void trace(Throwable thrown) {
     err.println(INDENT + Visible.of(thrown.toString()));
     for (StackTraceElement at : thrown.getStackTrace()) {

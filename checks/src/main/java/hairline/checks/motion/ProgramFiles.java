@@ -118,6 +118,18 @@ public final class ProgramFiles {
     return sources.size();
   }
 
+  /** The files drawn on beside that of the program, by their real paths. */
+  Set<Path> realPathsBeside() {
+    Set<Path> paths = new HashSet<>();
+    indexOfPath.forEach(
+        (path, index) -> {
+          if (index != 0) {
+            paths.add(path);
+          }
+        });
+    return paths;
+  }
+
   /** How a report calls a file: index 0 is the program, the others follow as they were called. */
   public String name(int file) {
     return sources.get(file).text().name();
