@@ -8,6 +8,8 @@ import hairline.checks.motion.Move;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.stock.Cut;
+import hairline.checks.stock.DwelledAt;
+import hairline.checks.stock.DwelledAt.Touch;
 import java.util.Optional;
 
 /** A dwell while the tool touches the part. */
@@ -36,14 +38,28 @@ public final class DwellInCut implements Rule {
     Last last = new Last();
     on.event(Cut.class, cut -> last.cut = Optional.of(cut));
     on.event(
-        Dwelled.class,
+        DwelledAt.class,
         dwell ->
             last.cut
-                .filter(cut -> cut.inContact() && cut.move().source() == Move.Source.BLOCK)
+                .filter(cut -> cut.move().source() == Move.Source.BLOCK)
+                .filter(cut -> touches(dwell, cut))
                 .ifPresent(cut -> speak(context, dwell, cut)));
   }
 
-  private static void speak(RuleContext context, Dwelled dwell, Cut cut) {
+  /** By the surface; where that is not known, by what the move before did. */
+  private static boolean touches(DwelledAt dwell, Cut cut) {
+    return dwell.touch().map(touch -> touch != Touch.NOTHING).orElse(cut.inContact());
+  }
+
+  private static String what(DwelledAt dwell) {
+    return dwell
+        .touch()
+        .map(touch -> touch == Touch.WALL ? "a wall at its rim" : "its end on the floor")
+        .orElse("in contact");
+  }
+
+  private static void speak(RuleContext context, DwelledAt at, Cut cut) {
+    Dwelled dwell = at.dwell();
     context.report(
         context
             .occurrence(
@@ -53,7 +69,7 @@ public final class DwellInCut implements Rule {
                         ? " of " + Quantities.time(dwell.seconds().getAsDouble())
                         : "")
                     + " while the tool touches the part")
-            .fact("in contact since the move at line " + cut.at().line())
+            .fact(what(at) + " since the move at line " + cut.at().line())
             .cure("the dwell before the cut or behind the retract")
             .operation(dwell.modes().operation())
             .cause("dwell"));

@@ -1,5 +1,6 @@
 package hairline.checks.stock;
 
+import hairline.checks.motion.Position;
 import hairline.checks.setup.ToolShape;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -49,6 +50,38 @@ final class Standing {
       }
     }
     return meets;
+  }
+
+  /**
+   * What a tool touches that stands with its tip at a point: material within a cell of its rim, or
+   * the floor under its end. Of both the wall is told.
+   *
+   * @param errorPm how far the heights that round ends leave may be off
+   */
+  DwelledAt.Touch touch(Position tip, Cutter cutter, double errorPm) {
+    double x = tip.xPm();
+    double y = tip.yPm();
+    double outer = cutter.radiusPm() + grid.cellPm();
+    long error = ROUNDING_PM + (cutter.flat() ? 0 : Math.round(errorPm));
+    spans.segment(x, y, x, y, outer);
+    boolean floor = false;
+    for (int k = 0; k < spans.count(); k++) {
+      double dy = grid.centre(spans.row(k)) - y;
+      for (int column = spans.from(k); column <= spans.to(k); column++) {
+        double dx = grid.centre(column) - x;
+        double distance = Math.sqrt(dx * dx + dy * dy);
+        long height = grid.height(column, spans.row(k));
+        if (height <= bottom.orElse(HeightGrid.LOST_HEIGHT)) {
+          continue;
+        }
+        long end = tip.zPm() + Math.round(cutter.profilePm(Math.min(distance, cutter.radiusPm())));
+        if (distance > cutter.radiusPm() && height > end + error) {
+          return DwelledAt.Touch.WALL;
+        }
+        floor |= distance <= cutter.radiusPm() && height >= end - error;
+      }
+    }
+    return floor ? DwelledAt.Touch.FLOOR : DwelledAt.Touch.NOTHING;
   }
 
   private static Surface.Piece part(Surface.Piece way, double fraction) {

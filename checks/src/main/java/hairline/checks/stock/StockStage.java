@@ -54,6 +54,7 @@ public final class StockStage implements EventSink {
   private ApproachDirection approach = ApproachDirection.UNKNOWN;
   private int operation;
   private int sequence;
+  private Optional<Move> last = Optional.empty();
 
   // How far the tool has come in contact at one Z.
   private long runZ;
@@ -91,6 +92,7 @@ public final class StockStage implements EventSink {
       passes.end(event.at());
       endSequence();
       approach = ApproachDirection.UNKNOWN;
+      last = Optional.empty();
     } else if (event instanceof Event.SubprogramMissing missing) {
       loseEverything(event.at(), "subprogram " + missing.name() + " is missing");
     } else if (event instanceof Event.SubprogramEndless) {
@@ -99,6 +101,10 @@ public final class StockStage implements EventSink {
       loseEverything(event.at(), "an arc is left out");
     } else if (event instanceof Event.StepBudgetReached) {
       loseEverything(event.at(), "the rest of the program is not read");
+    } else if (event instanceof Event.BecameUnknown) {
+      last = Optional.empty();
+    } else if (event instanceof Event.Dwelled dwell) {
+      out.put(new DwelledAt(dwell, touch(dwell.modes())));
     } else if (event instanceof Event.Ended) {
       end(event.at());
     }
@@ -122,6 +128,29 @@ public final class StockStage implements EventSink {
                 .toList()));
   }
 
+  /** What the tool touches where the last move left it; known only on a declared stock. */
+  private Optional<DwelledAt.Touch> touch(Modes now) {
+    Optional<Position> stands =
+        last.filter(move -> measuresAlike(move.modes(), now) && !shifted(now))
+            .map(Move::to)
+            .filter(to -> to.knowsXyz() && near(to));
+    Optional<Surface> surface =
+        now.workOffset().value().map(this::surface).filter(s -> s.box.isPresent() && !s.lost());
+    Optional<Cutter> cutter =
+        now.tool().value().flatMap(number -> Optional.ofNullable(cutters.get(number)));
+    if (stands.isEmpty() || surface.isEmpty() || cutter.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        surface.get().standing.touch(stands.get(), cutter.get(), model.chordErrorPm()));
+  }
+
+  private static boolean measuresAlike(Modes then, Modes now) {
+    return then.workOffset().value().equals(now.workOffset().value())
+        && then.lengthOffset().value().equals(now.lengthOffset().value())
+        && then.tool().value().equals(now.tool().value());
+  }
+
   // Moves.
 
   private void move(Move move) {
@@ -131,6 +160,7 @@ public final class StockStage implements EventSink {
       operation = move.modes().operation();
     }
     noteApproach(move);
+    last = Optional.of(move);
     if (!move.isFeed()) {
       rapid(move);
       return;
@@ -310,7 +340,11 @@ public final class StockStage implements EventSink {
    * lost.
    */
   private boolean shifted(Move move) {
-    Modal<Modes.Compensation> compensation = move.modes().compensation();
+    return shifted(move.modes());
+  }
+
+  private boolean shifted(Modes modes) {
+    Modal<Modes.Compensation> compensation = modes.compensation();
     boolean on =
         compensation.isUnknown()
             || compensation.is(Modes.Compensation.LEFT)

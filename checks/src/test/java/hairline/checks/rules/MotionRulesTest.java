@@ -117,4 +117,12 @@ class MotionRulesTest {
     // A cell of 4 µm, on a trough that is there as steep as y / 0.18.
     assertThat(Programs.figure(finding, "depth")).isCloseTo(-end, within(0.004 * y / 0.18));
   }
+
+  @Test
+  void aDwellTouchesWhatStandsAtTheRimOrUnderTheEnd() {
+    // Below the top of the stock in all of them; what differs is what stands there.
+    assertThat(Programs.findings("dwell-in-cut", "speaks-floor.nc")).hasSize(1);
+    assertThat(Programs.findings("dwell-in-cut", "speaks-wall.nc")).hasSize(1);
+    assertThat(Programs.findings("dwell-in-cut", "silent-pocket.nc")).isEmpty();
+  }
 }

@@ -1,0 +1,18 @@
+%
+O1 (lifted to the top of the part)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-3. Y0. Z1.
+Z-0.02
+G1 X0. F100.
+Z0.0001
+G4 P0.5
+Z-0.02
+X3.
+G0 Z1.
+M5
+M30
+%

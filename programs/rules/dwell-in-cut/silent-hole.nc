@@ -1,0 +1,14 @@
+%
+O1 (a cycle's own dwell)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X0. Y0. Z0.2
+G99 G82 Z-0.03 R0.1 P0.5 F30.
+G80
+G0 Z1.
+M5
+M30
+%

@@ -1,0 +1,22 @@
+%
+O1 (in the middle of a pocket, down on its floor)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-3. Y-0.3 Z1.
+Z-0.02
+G1 X3. F100.
+Y0.
+X-3.
+Y0.3
+X3.
+G0 Z1.
+X0. Y0.
+Z-0.02
+G4 P0.5 ; expect dwell-in-cut warning: a dwell of 0.5 s while the tool touches the part && its end on the floor since the move at line 17
+G0 Z1.
+M5
+M30
+%
