@@ -66,6 +66,11 @@ public final class SurfaceLeft {
     return new TerraceFinder(this, tolerancePm).find().terraces();
   }
 
+  /** The heights along a line. */
+  public Section section(SectionLine line) {
+    return new SectionTracer(this, line, SectionTracer.MOST_POINTS).trace();
+  }
+
   HeightGrid grid() {
     return grid;
   }
