@@ -16,23 +16,39 @@ public final class Uncertainty {
    *
    * @param standard its standard uncertainty u, 0 or more
    * @param sensitivity how much the result changes for one unit of it, c
+   * @param degreesOfFreedom how well u itself is known, above 0; infinite where it is taken as
+   *     exactly known
    */
-  public record Contribution(double standard, double sensitivity) {
+  public record Contribution(double standard, double sensitivity, double degreesOfFreedom) {
     /**
-     * Checks both.
+     * Checks them.
      *
-     * @throws IllegalArgumentException unless u is 0 or more and both are finite
+     * @throws IllegalArgumentException unless u is 0 or more, u and c are finite, and the degrees
+     *     of freedom above 0
      */
     public Contribution {
       requireNotNegative("standard uncertainty", standard);
       if (!Double.isFinite(sensitivity)) {
         throw new IllegalArgumentException("sensitivity is " + sensitivity);
       }
+      if (!(degreesOfFreedom > 0)) {
+        throw new IllegalArgumentException("degrees of freedom are " + degreesOfFreedom);
+      }
+    }
+
+    /** A contribution whose u is taken as exactly known. */
+    public Contribution(double standard, double sensitivity) {
+      this(standard, sensitivity, Double.POSITIVE_INFINITY);
     }
 
     /** A contribution that the result takes over as it is. */
     public static Contribution of(double standard) {
       return new Contribution(standard, 1);
+    }
+
+    /** What it brings into the result: |c| u. */
+    public double inResult() {
+      return Math.abs(sensitivity) * standard;
     }
   }
 
@@ -42,10 +58,28 @@ public final class Uncertainty {
   public static double combined(List<Contribution> contributions) {
     double squares = 0;
     for (Contribution c : contributions) {
-      double part = c.sensitivity() * c.standard();
+      double part = c.inResult();
       squares += part * part;
     }
     return StrictMath.sqrt(squares);
+  }
+
+  /**
+   * The degrees of freedom of the combined standard uncertainty, by the formula of Welch and
+   * Satterthwaite: ν = u_c⁴ / Σ ((c_i u_i)⁴ / ν_i) (GUM G.4.1). Infinite where every u is exactly
+   * known or nothing.
+   */
+  public static double effectiveDegreesOfFreedom(List<Contribution> contributions) {
+    double combined = combined(contributions);
+    double sum = 0;
+    for (Contribution c : contributions) {
+      if (c.inResult() > 0) {
+        // As a ratio, so that no fourth power leaves the range of a double.
+        double share = c.inResult() / combined;
+        sum += share * share * share * share / c.degreesOfFreedom();
+      }
+    }
+    return 1 / sum;
   }
 
   /**
