@@ -7,6 +7,9 @@ final class Floors {
   /** What rounding may do to a distance. */
   private static final double ROUNDING_PM = 1;
 
+  /** What rounding may do to a height, near the rim of a ball too: a part of its radius. */
+  private static final double ROUNDING_SHARE = 1e-6;
+
   private static final int TABLE = 33;
   private static final int SEARCHES = 30;
 
@@ -31,16 +34,32 @@ final class Floors {
     double startY = path.y0 - path.centreY();
     double endX = path.x1 - path.centreX();
     double endY = path.y1 - path.centreY();
+    double[] bounds = Spans.bounds(path, r);
+    double unround = Math.abs(path.startRadius() - path.endRadius()) + ROUNDING_PM;
+    Profile profile = new Profile(cutter, (double) path.z0);
     return new HeightGrid.Floor() {
       @Override
       public long at(double x, double y) {
         double dx = x - path.centreX();
         double dy = y - path.centreY();
         double distance =
-            Spans.inSector(dx, dy, path.sweep(), startX, startY, endX, endY)
-                ? Math.abs(distance(dx, dy) - r)
-                : Math.min(distance(dx - startX, dy - startY), distance(dx - endX, dy - endY));
+            Math.min(distance(x - path.x0, y - path.y0), distance(x - path.x1, y - path.y1));
+        if (Spans.inSector(dx, dy, path.sweep(), startX, startY, endX, endY)) {
+          distance = Math.min(distance, Math.abs(distance(dx, dy) - r));
+        }
         return path.z0 + Math.round(cutter.profilePm(distance));
+      }
+
+      @Override
+      public boolean spares(long height, double x, double y, double half) {
+        if (height <= path.z0) {
+          return true;
+        }
+        double fromRing = Math.abs(distance(x - path.centreX(), y - path.centreY()) - r);
+        double beside = Math.max(0, Math.max(bounds[0] - x, x - bounds[1]));
+        double before = Math.max(0, Math.max(bounds[2] - y, y - bounds[3]));
+        double away = Math.max(fromRing, distance(beside, before)) - Math.sqrt(2) * half - unround;
+        return profile.spares(height, away <= 0 ? 0 : away * away);
       }
 
       @Override
@@ -48,6 +67,41 @@ final class Floors {
         return cutter.leavesFloor() ? floor : path.z0;
       }
     };
+  }
+
+  /** Tells which heights the end of a tool doesn't reach, without roots where it can. */
+  private static final class Profile {
+    private final double flat;
+    private final double corner2;
+    private final double top;
+    private final double outside2;
+    private final double flat2;
+
+    Profile(Cutter cutter, double lowest) {
+      this.flat = cutter.flatRadiusPm();
+      this.flat2 = flat * flat;
+      double corner = cutter.cornerPm();
+      this.corner2 = corner * corner;
+      this.top = lowest + corner - 2 - ROUNDING_SHARE * corner;
+      this.outside2 = cutter.radiusPm() * cutter.radiusPm() * (1 + ROUNDING_SHARE);
+    }
+
+    /** Whether the end lies above this height, or is not there, this far from the tip and more. */
+    boolean spares(long height, double distance2) {
+      if (distance2 > outside2) {
+        return true;
+      }
+      double below = top - height;
+      if (below <= 0 || distance2 <= flat2) {
+        return false;
+      }
+      double out2 = distance2;
+      if (flat > 0) {
+        double out = Math.sqrt(distance2) - flat;
+        out2 = out * out;
+      }
+      return out2 + below * below >= corner2;
+    }
   }
 
   private static double distance(double dx, double dy) {
@@ -68,6 +122,9 @@ final class Floors {
     private final double slope;
     private final double sine;
     private final double[] aheads;
+    private final double lowest;
+    private final double spread;
+    private final Profile profile;
 
     Straight(Surface.Piece piece, Cutter cutter) {
       this.piece = piece;
@@ -79,6 +136,9 @@ final class Floors {
       this.dy = length == 0 ? 0 : runY / length;
       this.slope = length == 0 ? 0 : (piece.z1() - piece.z0()) / length;
       this.sine = slope / Math.sqrt(1 + slope * slope);
+      this.lowest = Math.min(piece.z0(), piece.z1());
+      this.spread = Math.abs(dx) + Math.abs(dy);
+      this.profile = new Profile(cutter, lowest);
       this.aheads = slope != 0 && cutter.shape() == ToolShape.BULL ? searchAheads() : new double[0];
     }
 
@@ -86,19 +146,48 @@ final class Floors {
     public long at(double x, double y) {
       double px = x - piece.x0();
       double py = y - piece.y0();
+      double qx = x - piece.x1();
+      double qy = y - piece.y1();
+      double fromStart2 = px * px + py * py;
+      double fromEnd2 = qx * qx + qy * qy;
+      if (length == 0) {
+        return Math.round(lowest + cutter.profilePm(Math.sqrt(fromStart2)));
+      }
       double along = px * dx + py * dy;
       double across = py * dx - px * dy;
       double across2 = across * across;
-      double nearest = Math.max(0, Math.min(length, along));
-      if (length == 0) {
-        return Math.round(
-            Math.min(piece.z0(), piece.z1()) + cutter.profilePm(Math.sqrt(px * px + py * py)));
-      }
       if (slope == 0) {
-        return Math.round(piece.z0() + profile(nearest - along, across2));
+        // Never higher than at its ends: stretches that go on from one another agree there.
+        double nearest2 = Math.min(fromStart2, fromEnd2);
+        if (along > 0 && along < length) {
+          nearest2 = Math.min(nearest2, across2);
+        }
+        return Math.round(piece.z0() + cutter.profilePm(Math.sqrt(nearest2)));
       }
-      double wide = Math.sqrt(Math.max(0, cutter.radiusPm() * cutter.radiusPm() - across2));
-      return tip(clamp(along + ahead(Math.abs(across), wide), along, wide), along, across2);
+      double radius2 = cutter.radiusPm() * cutter.radiusPm();
+      double wide = Math.sqrt(Math.max(0, radius2 - across2));
+      long low = tip(clamp(along + ahead(Math.abs(across), wide), along, wide), along, across2);
+      if (fromStart2 <= radius2) {
+        low = Math.min(low, Math.round(piece.z0() + cutter.profilePm(Math.sqrt(fromStart2))));
+      }
+      if (fromEnd2 <= radius2) {
+        low = Math.min(low, Math.round(piece.z1() + cutter.profilePm(Math.sqrt(fromEnd2))));
+      }
+      return low;
+    }
+
+    @Override
+    public boolean spares(long height, double x, double y, double half) {
+      if (height <= lowest) {
+        return true;
+      }
+      double px = x - piece.x0();
+      double py = y - piece.y0();
+      double reach = half * spread + ROUNDING_PM;
+      double along = px * dx + py * dy;
+      double beyond = Math.max(0, Math.max(-along, along - length) - reach);
+      double beside = Math.max(0, Math.abs(py * dx - px * dy) - reach);
+      return profile.spares(height, beyond * beyond + beside * beside);
     }
 
     /** A ball cuts as deep as its tip beside the point; what has a floor as deep as that. */
@@ -108,7 +197,7 @@ final class Floors {
         return floor;
       }
       if (length == 0) {
-        return Math.round(Math.min(piece.z0(), piece.z1()));
+        return Math.round(lowest);
       }
       double along = (x - piece.x0()) * dx + (y - piece.y0()) * dy;
       double z =

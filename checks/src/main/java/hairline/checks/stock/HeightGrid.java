@@ -43,10 +43,33 @@ final class HeightGrid {
   private static final long[] NO_HEIGHTS = {};
   private static final int[] NO_IDS = {};
 
+  /** Cells along a block: of each block of a tile the highest cell is known. */
+  static final int BLOCK_SHIFT = 2;
+
+  static final int BLOCK = 1 << BLOCK_SHIFT;
+  private static final int BLOCKS_SHIFT = SHIFT - BLOCK_SHIFT;
+  private static final int BLOCKS = 1 << BLOCKS_SHIFT;
+
+  /** The highest cells of a block are of several ids. */
+  private static final int MIXED = Integer.MAX_VALUE;
+
+  /** Cells of the block were lowered or given away since it was last looked at. */
+  static final int STALE = Integer.MAX_VALUE - 1;
+
   /** The floor that a tool leaves where it passes over a point; heights in picometres. */
   interface Floor {
     /** Height of the floor over this point. */
     long at(double x, double y);
+
+    /**
+     * Whether the tool, for certain, lowers no cell of a square.
+     *
+     * @param height none of them is higher
+     * @param x middle of the square
+     * @param y middle of the square
+     * @param half half of the distance of its outermost centres; 0 for one cell
+     */
+    boolean spares(long height, double x, double y, double half);
 
     /** Height from which the depth of the cut at this point is measured. */
     long tip(double x, double y, long floor);
@@ -56,10 +79,14 @@ final class HeightGrid {
   static final class Tile {
     final int column;
     final int row;
-    private long[] heights = NO_HEIGHTS;
-    private int[] ids = NO_IDS;
-    private long height;
-    private int id;
+    long[] heights = NO_HEIGHTS;
+    int[] ids = NO_IDS;
+    long height;
+    int id;
+
+    // Of each block: no cell is higher than this, and who left those that are as high.
+    long[] tops = NO_HEIGHTS;
+    int[] topIds = NO_IDS;
 
     Tile(int column, int row, long height, int id) {
       this.column = column;
@@ -78,6 +105,31 @@ final class HeightGrid {
 
     int idOf(int k) {
       return even() ? id : ids[k];
+    }
+
+    /** Looks at the cells of a block that has become stale. */
+    void refresh(int block) {
+      int k =
+          (block >> BLOCKS_SHIFT << (BLOCK_SHIFT + SHIFT)) | (block & (BLOCKS - 1)) << BLOCK_SHIFT;
+      long top = heights[k];
+      int topId = ids[k];
+      for (int row = 0; row < BLOCK; row++, k += SIDE) {
+        for (int i = k; i < k + BLOCK; i++) {
+          long other = heights[i];
+          if (other > top) {
+            top = other;
+            topId = ids[i];
+          } else if (other == top && ids[i] != topId) {
+            topId = MIXED;
+          }
+        }
+      }
+      tops[block] = top;
+      topIds[block] = topId;
+    }
+
+    private void allStale() {
+      Arrays.fill(topIds, STALE);
     }
   }
 
@@ -106,6 +158,7 @@ final class HeightGrid {
   // Open addressing by column and row; the load stays below a half.
   private @Nullable Tile[] table = new @Nullable Tile[64];
   private int count;
+  private boolean lossy;
 
   // Cells whose centres lie in the stock box.
   private final int boxFrom;
@@ -207,6 +260,16 @@ final class HeightGrid {
     return !tile.even() || (tile.height > height && tile.height != VIRGIN_HEIGHT);
   }
 
+  /** Whether some heights may be lost. */
+  boolean lossy() {
+    return lossy;
+  }
+
+  /** Where a block of cells stands in its tile, given by its column and row among all blocks. */
+  static int block(int column, int row) {
+    return ((row & (BLOCKS - 1)) << BLOCKS_SHIFT) | (column & (BLOCKS - 1));
+  }
+
   /** Where a cell stands in its tile. */
   static int place(int column, int row) {
     return ((row & MASK) << SHIFT) | (column & MASK);
@@ -259,6 +322,7 @@ final class HeightGrid {
         return;
       }
     }
+    tile.allStale();
     int left = tile.column << SHIFT;
     for (int k = band.first(); k <= band.last(); k++) {
       int from = Math.max(band.from(k), left);
@@ -272,7 +336,8 @@ final class HeightGrid {
     }
   }
 
-  private static void note(long height, int left, long z, int id, Removed found) {
+  /** Notes a cell that is not lowered. */
+  static void note(long height, int left, long z, int id, Removed found) {
     if (height == z) {
       found.at(left, id);
     } else if (height == LOST_HEIGHT) {
@@ -280,7 +345,13 @@ final class HeightGrid {
     }
   }
 
-  private static void cutRun(Tile tile, int row, int from, int to, long z, int id, Removed found) {
+  /**
+   * Lowers cells of one row of a tile that is not even.
+   *
+   * @return whether any lay higher
+   */
+  static boolean cutRun(Tile tile, int row, int from, int to, long z, int id, Removed found) {
+    boolean taken = false;
     long[] heights = tile.heights;
     int[] ids = tile.ids;
     int base = place(from, row) - from;
@@ -302,7 +373,9 @@ final class HeightGrid {
         k++;
       } while (k <= to && heights[base + k] == height && ids[base + k] == left);
       found.take(left, height, z, z, row, start, k - 1);
+      taken = true;
     }
+    return taken;
   }
 
   /**
@@ -334,28 +407,50 @@ final class HeightGrid {
     for (int k = band.first(); k <= band.last(); k++) {
       int from = Math.max(band.from(k), left);
       int to = Math.min(band.to(k), left + MASK);
-      double y = (double) centre(band.row(k));
-      for (int column = from; column <= to; column++) {
-        int place = place(column, band.row(k));
-        long height = tile.heightOf(place);
-        long low = floor.at((double) centre(column), y);
-        if (height <= low) {
-          if (low == z || height == LOST_HEIGHT) {
-            note(height, tile.idOf(place), z, id, found);
-          }
-          continue;
-        }
-        int before = tile.idOf(place);
-        if (tile.even() && !expand(tile)) {
-          found.lost();
-          return;
-        }
-        tile.heights[place] = low;
-        tile.ids[place] = low == z ? id : otherId;
-        long tip = floor.tip((double) centre(column), y, low);
-        found.take(before, height, tip, low, band.row(k), column, column);
+      if (from <= to && !cutCells(tile, band.row(k), from, to, floor, z, id, otherId, found)) {
+        return;
       }
     }
+  }
+
+  /**
+   * Lowers cells of one row of a tile to a floor that is not one height.
+   *
+   * @return false where the tile is lost at the cap
+   */
+  boolean cutCells(
+      Tile tile,
+      int row,
+      int from,
+      int to,
+      Floor floor,
+      long z,
+      int id,
+      int otherId,
+      Removed found) {
+    double y = (double) centre(row);
+    for (int column = from; column <= to; column++) {
+      int place = place(column, row);
+      long height = tile.heightOf(place);
+      double x = (double) centre(column);
+      long low = floor.at(x, y);
+      if (height <= low) {
+        if (low == z || height == LOST_HEIGHT) {
+          note(height, tile.idOf(place), z, id, found);
+        }
+        continue;
+      }
+      int before = tile.idOf(place);
+      if (tile.even() && !expand(tile)) {
+        found.lost();
+        return false;
+      }
+      tile.heights[place] = low;
+      tile.ids[place] = low == z ? id : otherId;
+      tile.topIds[block(column >> BLOCK_SHIFT, row >> BLOCK_SHIFT)] = STALE;
+      found.take(before, height, floor.tip(x, y, low), low, row, column, column);
+    }
+    return true;
   }
 
   /**
@@ -387,6 +482,7 @@ final class HeightGrid {
         return;
       }
     }
+    tile.allStale();
     int left = tile.column << SHIFT;
     for (int k = band.first(); k <= band.last(); k++) {
       int from = Math.max(band.from(k), left);
@@ -411,6 +507,8 @@ final class HeightGrid {
         if (!band.touches(column) || (tile.even() && !expand(tile))) {
           continue;
         }
+        lossy = true;
+        tile.allStale();
         int left = column << SHIFT;
         for (int k = band.first(); k <= band.last(); k++) {
           int to = Math.min(band.to(k), left + MASK);
@@ -446,13 +544,14 @@ final class HeightGrid {
   }
 
   /** The tile, made where there is none; null where the cap forbids. */
-  private @Nullable Tile tile(int column, int row) {
+  @Nullable Tile tile(int column, int row) {
     Tile tile = find(column, row);
     if (tile != null) {
       return tile;
     }
     if (budget.made >= (long) budget.cap * EVEN_TILES_PER_TILE) {
       budget.reached = true;
+      lossy = true;
       return null;
     }
     int left = column << SHIFT;
@@ -466,6 +565,8 @@ final class HeightGrid {
         tile.heights[k] = firstHeight(i, j);
         tile.ids[k] = firstId(i, j);
       }
+      Arrays.fill(tile.tops, VIRGIN_HEIGHT);
+      tile.allStale();
     }
     put(tile);
     budget.made++;
@@ -505,9 +606,10 @@ final class HeightGrid {
   }
 
   /** Gives an even tile its arrays; at the cap it is lost instead, and the answer is false. */
-  private boolean expand(Tile tile) {
+  boolean expand(Tile tile) {
     if (budget.uneven >= budget.cap && !makeRoom()) {
       budget.reached = true;
+      lossy = true;
       tile.height = LOST_HEIGHT;
       tile.id = LOST;
       return false;
@@ -518,6 +620,10 @@ final class HeightGrid {
     tile.ids = new int[SIDE * SIDE];
     Arrays.fill(tile.heights, tile.height);
     Arrays.fill(tile.ids, tile.id);
+    tile.tops = new long[BLOCKS * BLOCKS];
+    tile.topIds = new int[BLOCKS * BLOCKS];
+    Arrays.fill(tile.tops, tile.height);
+    Arrays.fill(tile.topIds, tile.id);
     return true;
   }
 
@@ -535,7 +641,8 @@ final class HeightGrid {
     return budget.uneven < budget.cap;
   }
 
-  private void collapse(Tile tile) {
+  /** Takes the arrays of a tile, if it has become even. */
+  void collapse(Tile tile) {
     long height = tile.heights[0];
     int id = tile.ids[0];
     for (int k = 1; k < SIDE * SIDE; k++) {
@@ -547,6 +654,8 @@ final class HeightGrid {
     tile.id = id;
     tile.heights = NO_HEIGHTS;
     tile.ids = NO_IDS;
+    tile.tops = NO_HEIGHTS;
+    tile.topIds = NO_IDS;
     budget.uneven--;
   }
 }

@@ -14,6 +14,9 @@ final class Removed {
   /** Most surfaces told apart under one move; further ones count as surface without one height. */
   static final int MOST_SURFACES = 256;
 
+  /** Sums of picometres up to here are kept as whole numbers. */
+  private static final long MOST_EXACT = Long.MAX_VALUE / 4;
+
   private final double cell;
 
   // Where across and along are measured.
@@ -52,7 +55,8 @@ final class Removed {
   // What is taken, and where along the way.
   private double rimPm;
   private long cellsTaken;
-  private double heightsTaken;
+  private double manyHeightsTaken;
+  private long heightsTaken;
   private long deepestTaken;
   private boolean topUnknown;
   private final Stations stations;
@@ -79,6 +83,7 @@ final class Removed {
     otherLevel = 0;
     overflow = false;
     cellsTaken = 0;
+    manyHeightsTaken = 0;
     heightsTaken = 0;
     deepestTaken = 0;
     topUnknown = false;
@@ -170,11 +175,21 @@ final class Removed {
     if (id == HeightGrid.VIRGIN) {
       topUnknown = true;
     } else {
-      heightsTaken += (double) (height - floor) * cells;
+      sum((double) (height - floor) * cells, (height - floor) * cells);
       deepestTaken = Math.max(deepestTaken, height - floor);
     }
     place(row, from, to);
     add(id, height, tip, row, from, to);
+  }
+
+  /** Adds heights exactly, so that their order doesn't matter, while there are not too many. */
+  private void sum(double about, long exact) {
+    if (about > MOST_EXACT || heightsTaken > MOST_EXACT) {
+      manyHeightsTaken += about + heightsTaken;
+      heightsTaken = 0;
+    } else {
+      heightsTaken += exact;
+    }
   }
 
   private void place(int row, int from, int to) {
@@ -200,7 +215,7 @@ final class Removed {
         cellsTaken * cellMm * cellMm,
         topUnknown
             ? OptionalDouble.empty()
-            : OptionalDouble.of(heightsTaken / 1e9 * cellMm * cellMm),
+            : OptionalDouble.of((manyHeightsTaken + heightsTaken) / 1e9 * cellMm * cellMm),
         topUnknown ? 0 : deepestTaken,
         stations.contactShare(),
         path.movesInPlan() ? stations.widest(rimPm) : Optional.empty());

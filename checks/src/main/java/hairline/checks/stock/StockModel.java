@@ -69,14 +69,14 @@ public record StockModel(
    * Caps of the tables. Reaching one but that of the paths is told by an event, and what lies
    * beyond is unknown.
    *
-   * @param tiles tiles of 64 × 64 cells with more than one height, 48 KiB each
+   * @param tiles tiles of 64 × 64 cells with more than one height, 51 KiB each
    * @param paths moves kept to find parallel neighbours and repeats, and squares of two cells that
    *     hold them; older ones are forgotten, and what would come from them is not known
    * @param levels levels told apart
    * @param steps steps told
    */
   public record Limits(int tiles, int paths, int levels, int steps) {
-    /** What is kept unless told otherwise: at most some 320 MiB. */
+    /** What is kept unless told otherwise: at most some 340 MiB. */
     public static final Limits DEFAULT = new Limits(6144, 131_072, 65_536, 10_000);
   }
 

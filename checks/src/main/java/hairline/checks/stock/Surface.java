@@ -17,10 +17,13 @@ final class Surface {
   final PathIndex index;
   final Engagement.Finder engagement;
   final Standing standing;
+  private final Swath swath;
+  private final Carver carver;
   private final Spans spans;
   private final double chordError;
   private final Map<Integer, Long> lowestRapid = new HashMap<>();
   private boolean lost;
+  private boolean asksEveryCell;
 
   Surface(String offset, StockModel model, HeightGrid.TileBudget budget) {
     this.offset = offset;
@@ -29,6 +32,8 @@ final class Surface {
     this.index = new PathIndex(CELLS_PER_SQUARE * (double) model.cellPm(), model.limits().paths());
     this.engagement = new Engagement.Finder(grid, index);
     this.standing = new Standing(grid, box);
+    this.swath = new Swath(grid);
+    this.carver = new Carver(grid, swath);
     this.spans = new Spans(grid);
     this.chordError = model.chordErrorPm();
   }
@@ -40,6 +45,11 @@ final class Surface {
 
   void lose() {
     lost = true;
+  }
+
+  /** From here on every cell under the tool is asked, which takes longer and changes nothing. */
+  void askEveryCell() {
+    asksEveryCell = true;
   }
 
   /** A rapid move of this tool ended here. */
@@ -73,7 +83,13 @@ final class Surface {
       return true;
     }
     boolean[] any = {false};
-    pieces(path, radius, piece -> any[0] |= !spans.isEmpty());
+    pieces(
+        path,
+        radius,
+        piece -> {
+          spans.of(swath);
+          any[0] |= !spans.isEmpty();
+        });
     return any[0];
   }
 
@@ -83,7 +99,7 @@ final class Surface {
   record Piece(
       double x0, double y0, double z0, double x1, double y1, double z1, double from, boolean arc) {}
 
-  /** Takes the stretches of a path in turn; the spans then hold the footprint of each. */
+  /** Takes the stretches of a path in turn; the swath then is that of each. */
   @FunctionalInterface
   private interface PieceSink {
     void accept(Piece piece);
@@ -91,7 +107,7 @@ final class Surface {
 
   private void pieces(Path path, double radius, PieceSink sink) {
     if (path.arcInPlan() && path.level() && round(path)) {
-      spans.arc(path, radius);
+      swath.arc(path, radius);
       sink.accept(new Piece(path.x0, path.y0, path.z0, path.x1, path.y1, path.z1, 0, true));
       return;
     }
@@ -105,7 +121,7 @@ final class Surface {
       double x2 = path.at(Axis.X, f);
       double y2 = path.at(Axis.Y, f);
       double z2 = path.at(Axis.Z, f);
-      spans.segment(x, y, x2, y2, radius);
+      swath.segment(x, y, x2, y2, radius);
       sink.accept(new Piece(x, y, z, x2, y2, z2, along, false));
       along += Math.sqrt((x2 - x) * (x2 - x) + (y2 - y) * (y2 - y));
       x = x2;
@@ -136,10 +152,19 @@ final class Surface {
         cutter.radiusPm(),
         piece -> {
           measure(path, piece, found);
-          if (cutter.flat() && (path.level() || !path.movesInPlan())) {
-            grid.cutFlat(spans, z, id, found);
+          boolean oneHeight = cutter.flat() && (path.level() || !path.movesInPlan());
+          if (asksEveryCell || grid.lossy()) {
+            spans.of(swath);
+            if (oneHeight) {
+              grid.cutFlat(spans, z, id, found);
+            } else {
+              grid.cut(spans, Floors.of(path, piece, cutter), z, id, otherId, found);
+            }
+          } else if (oneHeight) {
+            carver.cutFlat(z, id, found);
           } else {
-            grid.cut(spans, Floors.of(path, piece, cutter), z, id, otherId, found);
+            HeightGrid.Floor floor = Floors.of(path, piece, cutter);
+            carver.cut(floor, z, id, otherId, cutter.leavesFloor() && path.level(), found);
           }
         });
   }
@@ -164,11 +189,23 @@ final class Surface {
 
   /** Gives the floor of a level move, as far as it lies at its Z, to a level. */
   void relabel(Path path, Cutter cutter, int fromId, int toId) {
-    pieces(path, cutter.radiusPm(), piece -> grid.relabel(spans, path.z0, fromId, toId));
+    pieces(
+        path,
+        cutter.radiusPm(),
+        piece -> {
+          spans.of(swath);
+          grid.relabel(spans, path.z0, fromId, toId);
+        });
   }
 
   /** Loses what a move of unknown height or shift may have cut. */
   void lose(Path path, double radius) {
-    pieces(path, radius, piece -> grid.lose(spans));
+    pieces(
+        path,
+        radius,
+        piece -> {
+          spans.of(swath);
+          grid.lose(spans);
+        });
   }
 }

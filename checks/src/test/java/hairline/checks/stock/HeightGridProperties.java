@@ -86,7 +86,7 @@ class HeightGridProperties {
         .ofMaxSize(5);
   }
 
-  private static Surface surface() {
+  static Surface surface() {
     StockModel.Box box =
         new StockModel.Box(-HALF, HALF, -HALF, HALF, 0, OptionalLong.empty(), "G54");
     StockModel model =
@@ -103,7 +103,7 @@ class HeightGridProperties {
     return new Surface("G54", model, new HeightGrid.TileBudget(4096));
   }
 
-  private static Path path(Line line) {
+  static Path path(Line line) {
     return Path.of(
         move(
             Move.Kind.LINE,
@@ -136,7 +136,12 @@ class HeightGridProperties {
         false);
   }
 
-  private static Path path(Round round) {
+  static Path path(Round round) {
+    return path(round, round.z);
+  }
+
+  /** An arc that ends at another Z: a helix. */
+  static Path path(Round round, long z1) {
     long x0 = Math.round(round.cx + round.r * StrictMath.cos(round.start));
     long y0 = Math.round(round.cy + round.r * StrictMath.sin(round.start));
     double end = round.start + round.sweep;
@@ -144,7 +149,7 @@ class HeightGridProperties {
     long y1 = Math.round(round.cy + round.r * StrictMath.sin(end));
     Arc arc =
         new Arc(round.cx / 1e9, round.cy / 1e9, round.r / 1e9, round.r / 1e9, round.sweep, false);
-    return Path.of(move(Move.Kind.ARC_CCW, x0, y0, round.z, x1, y1, round.z, Optional.of(arc)));
+    return Path.of(move(Move.Kind.ARC_CCW, x0, y0, round.z, x1, y1, z1, Optional.of(arc)));
   }
 
   private static void compare(Surface surface, NaiveSurface naive, double tolerance) {

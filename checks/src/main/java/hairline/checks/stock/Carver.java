@@ -1,0 +1,373 @@
+package hairline.checks.stock;
+
+import java.util.Arrays;
+
+/**
+ * Cuts a {@link HeightGrid} to the same cells, heights and findings as its own {@code cut} and
+ * {@code cutFlat}, in the same order, but asks no cell of a block whose highest lies below the
+ * tool. So a move costs what it changes rather than what the tool covers. Not for grids of which
+ * some heights are lost.
+ */
+final class Carver {
+  private static final int SHIFT = HeightGrid.SHIFT;
+  private static final int SIDE = HeightGrid.SIDE;
+  private static final int BLOCK_SHIFT = HeightGrid.BLOCK_SHIFT;
+  private static final int BLOCK = HeightGrid.BLOCK;
+  private static final int BLOCKS = SIDE / BLOCK;
+
+  private final HeightGrid grid;
+  private final Swath swath;
+  private final Spans row;
+  private final double halfBlock;
+
+  // Of the row of tiles at work: between which columns each row of blocks may be covered.
+  private int lowRow;
+  private int highRow;
+  private final int[] lows = new int[BLOCKS];
+  private final int[] highs = new int[BLOCKS];
+  private int low;
+  private int high;
+
+  // And which columns each of its rows covers, as far as asked for.
+  private final boolean[] known = new boolean[SIDE];
+  private final int[] froms = new int[SIDE];
+  private final int[] tos = new int[SIDE];
+
+  // Columns of the row of blocks at work that are to be asked one by one.
+  private int stretches;
+  private final int[] starts = new int[BLOCKS];
+  private final int[] ends = new int[BLOCKS];
+
+  Carver(HeightGrid grid, Swath swath) {
+    this.grid = grid;
+    this.swath = swath;
+    this.row = new Spans(grid);
+    this.halfBlock = (BLOCK - 1) * (double) grid.cellPm() / 2;
+  }
+
+  // By rows of tiles.
+
+  private boolean bandAt(int tileRow) {
+    lowRow = Math.max(swath.firstRow(), tileRow << SHIFT);
+    highRow = Math.min(swath.lastRow(), (tileRow << SHIFT) + SIDE - 1);
+    low = Integer.MAX_VALUE;
+    high = Integer.MIN_VALUE;
+    for (int k = lowRow >> BLOCK_SHIFT; k <= highRow >> BLOCK_SHIFT; k++) {
+      int first = Math.max(lowRow, k << BLOCK_SHIFT);
+      int last = Math.min(highRow, (k << BLOCK_SHIFT) + BLOCK - 1);
+      boolean any = swath.columns(first, last);
+      lows[k & (BLOCKS - 1)] = any ? swath.from() : 0;
+      highs[k & (BLOCKS - 1)] = any ? swath.to() : -1;
+      if (any) {
+        low = Math.min(low, swath.from());
+        high = Math.max(high, swath.to());
+      }
+    }
+    Arrays.fill(known, false);
+    return low <= high;
+  }
+
+  /** Whether some cells of the rows between these columns are covered. */
+  private boolean touches(int left, int right) {
+    for (int r = lowRow; r <= highRow; r++) {
+      if (swath.round()) {
+        row.clear();
+        swath.addRow(r, left, right, row);
+        if (!row.isEmpty()) {
+          return true;
+        }
+      } else {
+        ask(r);
+        if (froms[r & (SIDE - 1)] <= right && tos[r & (SIDE - 1)] >= left) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Whether the covered cells of the rows lie on both sides of these columns, or among them. */
+  private boolean reaches(int left, int right) {
+    return touches(left, right)
+        || (touches(Integer.MIN_VALUE, left - 1) && touches(right + 1, Integer.MAX_VALUE));
+  }
+
+  private boolean covers(HeightGrid.Tile tile) {
+    int left = tile.column << SHIFT;
+    int down = tile.row << SHIFT;
+    if (!swath.covers(down, down + SIDE - 1, left, left + SIDE - 1)) {
+      return swath.round() && coversRows(left);
+    }
+    return coversRows(left);
+  }
+
+  private boolean coversRows(int left) {
+    if (highRow - lowRow < SIDE - 1) {
+      return false;
+    }
+    for (int r = lowRow; r <= highRow; r++) {
+      if (swath.round()) {
+        row.clear();
+        swath.addRow(r, left, left + SIDE - 1, row);
+        if (row.count() != 1 || row.from(0) > left || row.to(0) < left + SIDE - 1) {
+          return false;
+        }
+      } else {
+        ask(r);
+        if (froms[r & (SIDE - 1)] > left || tos[r & (SIDE - 1)] < left + SIDE - 1) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private void ask(int r) {
+    int k = r & (SIDE - 1);
+    if (!known[k]) {
+      known[k] = true;
+      boolean any = swath.row(r);
+      froms[k] = any ? swath.from() : 0;
+      tos[k] = any ? swath.to() : -1;
+    }
+  }
+
+  // Level floors of flat tools.
+
+  /** As {@link HeightGrid#cutFlat}. */
+  void cutFlat(long z, int id, Removed found) {
+    for (int t = swath.firstRow() >> SHIFT; t <= swath.lastRow() >> SHIFT; t++) {
+      if (!bandAt(t)) {
+        continue;
+      }
+      for (int column = low >> SHIFT; column <= high >> SHIFT; column++) {
+        HeightGrid.Tile tile = grid.find(column, t);
+        if (tile == null) {
+          tile =
+              reaches(column << SHIFT, (column << SHIFT) + SIDE - 1) ? grid.tile(column, t) : null;
+          if (tile == null) {
+            if (grid.lossy()) {
+              found.lost();
+            }
+            continue;
+          }
+        }
+        cutFlat(tile, z, id, found);
+      }
+    }
+  }
+
+  private void cutFlat(HeightGrid.Tile tile, long z, int id, Removed found) {
+    int left = tile.column << SHIFT;
+    int right = left + SIDE - 1;
+    if (tile.even()) {
+      boolean own = tile.height == z && tile.id == id && found.sawOwn();
+      if (tile.height < z || own || !touches(left, right)) {
+        return;
+      }
+      if (tile.height == z) {
+        found.at(tile.id, id);
+        return;
+      }
+      if (covers(tile)) {
+        int down = tile.row << SHIFT;
+        found.takeBlock(tile.id, tile.height, z, down, down + SIDE - 1, left, right);
+        tile.height = z;
+        tile.id = id;
+        return;
+      }
+      if (!grid.expand(tile)) {
+        found.lost();
+        return;
+      }
+    }
+    for (int b = lowRow >> BLOCK_SHIFT; b <= highRow >> BLOCK_SHIFT; b++) {
+      if (leftOver(tile, b, z, id, found)) {
+        cutFlatRows(tile, b, z, id, found);
+      }
+    }
+    if (covers(tile)) {
+      grid.collapse(tile);
+    }
+  }
+
+  /** Finds the blocks of a row of them that hold anything above, or to be noted. */
+  private boolean leftOver(HeightGrid.Tile tile, int blockRow, long z, int id, Removed found) {
+    int left = tile.column << SHIFT;
+    int first = Math.max(lows[blockRow & (BLOCKS - 1)], left) >> BLOCK_SHIFT;
+    int last = Math.min(highs[blockRow & (BLOCKS - 1)], left + SIDE - 1) >> BLOCK_SHIFT;
+    boolean sawOwn = found.sawOwn();
+    boolean open = false;
+    stretches = 0;
+    int place = HeightGrid.block(first, blockRow);
+    for (int b = first; b <= last; b++, place++) {
+      long top = tile.tops[place];
+      if (top >= z && tile.topIds[place] == HeightGrid.STALE) {
+        tile.refresh(place);
+        top = tile.tops[place];
+      }
+      if (top < z || (top == z && sawOwn && tile.topIds[place] == id)) {
+        open = false;
+        continue;
+      }
+      keep(b, open);
+      open = true;
+    }
+    return stretches > 0;
+  }
+
+  private void keep(int block, boolean goesOn) {
+    if (!goesOn) {
+      starts[stretches++] = block << BLOCK_SHIFT;
+    }
+    ends[stretches - 1] = (block << BLOCK_SHIFT) + BLOCK - 1;
+  }
+
+  private void cutFlatRows(HeightGrid.Tile tile, int blockRow, long z, int id, Removed found) {
+    int first = Math.max(lowRow, blockRow << BLOCK_SHIFT);
+    int last = Math.min(highRow, (blockRow << BLOCK_SHIFT) + BLOCK - 1);
+    boolean taken = false;
+    for (int r = first; r <= last; r++) {
+      for (int k = 0; k < stretches; k++) {
+        if (swath.round()) {
+          row.clear();
+          swath.addRow(r, starts[k], ends[k], row);
+          for (int m = 0; m < row.count(); m++) {
+            taken |= HeightGrid.cutRun(tile, r, row.from(m), row.to(m), z, id, found);
+          }
+        } else {
+          ask(r);
+          int from = Math.max(froms[r & (SIDE - 1)], starts[k]);
+          int to = Math.min(tos[r & (SIDE - 1)], ends[k]);
+          if (from <= to) {
+            taken |= HeightGrid.cutRun(tile, r, from, to, z, id, found);
+          }
+        }
+      }
+    }
+    if (taken) {
+      stale(tile, blockRow);
+    }
+  }
+
+  private void stale(HeightGrid.Tile tile, int blockRow) {
+    for (int k = 0; k < stretches; k++) {
+      int place = HeightGrid.block(starts[k] >> BLOCK_SHIFT, blockRow);
+      int count = (ends[k] - starts[k] + 1) >> BLOCK_SHIFT;
+      Arrays.fill(tile.topIds, place, place + count, HeightGrid.STALE);
+    }
+  }
+
+  // Other floors.
+
+  /**
+   * As {@link HeightGrid#cut}.
+   *
+   * @param notes whether it matters who left cells that lie at the floor already
+   */
+  void cut(HeightGrid.Floor floor, long z, int id, int otherId, boolean notes, Removed found) {
+    for (int t = swath.firstRow() >> SHIFT; t <= swath.lastRow() >> SHIFT; t++) {
+      if (!bandAt(t)) {
+        continue;
+      }
+      for (int column = low >> SHIFT; column <= high >> SHIFT; column++) {
+        HeightGrid.Tile tile = grid.find(column, t);
+        if (tile == null) {
+          tile =
+              reaches(column << SHIFT, (column << SHIFT) + SIDE - 1) ? grid.tile(column, t) : null;
+          if (tile == null) {
+            if (grid.lossy()) {
+              found.lost();
+            }
+            continue;
+          }
+        }
+        if (tile.even() && tile.height == HeightGrid.AIR_HEIGHT) {
+          continue;
+        }
+        for (int b = lowRow >> BLOCK_SHIFT; b <= highRow >> BLOCK_SHIFT; b++) {
+          if (leftOver(tile, b, floor, z, id, notes, found)
+              && !cutRows(tile, b, floor, z, id, otherId, found)) {
+            break;
+          }
+        }
+      }
+    }
+  }
+
+  private boolean leftOver(
+      HeightGrid.Tile tile,
+      int blockRow,
+      HeightGrid.Floor floor,
+      long z,
+      int id,
+      boolean notes,
+      Removed found) {
+    int left = tile.column << SHIFT;
+    int first = Math.max(lows[blockRow & (BLOCKS - 1)], left) >> BLOCK_SHIFT;
+    int last = Math.min(highs[blockRow & (BLOCKS - 1)], left + SIDE - 1) >> BLOCK_SHIFT;
+    boolean sawOwn = found.sawOwn();
+    boolean open = false;
+    stretches = 0;
+    double y = middle(blockRow);
+    int place = HeightGrid.block(first, blockRow);
+    for (int b = first; b <= last; b++, place++) {
+      long top = tile.even() ? tile.height : tile.tops[place];
+      double x = middle(b);
+      boolean spared = floor.spares(top, x, y, halfBlock);
+      if (!tile.even()
+          && tile.topIds[place] == HeightGrid.STALE
+          && (!spared || (notes && top >= z))) {
+        tile.refresh(place);
+        top = tile.tops[place];
+        spared = floor.spares(top, x, y, halfBlock);
+      }
+      if (spared && notes && top == z) {
+        spared = sawOwn && (tile.even() ? tile.id : tile.topIds[place]) == id;
+      }
+      if (spared) {
+        open = false;
+        continue;
+      }
+      keep(b, open);
+      open = true;
+    }
+    return stretches > 0;
+  }
+
+  private double middle(int block) {
+    return (double) grid.centre(block << BLOCK_SHIFT) + halfBlock;
+  }
+
+  private boolean cutRows(
+      HeightGrid.Tile tile,
+      int blockRow,
+      HeightGrid.Floor floor,
+      long z,
+      int id,
+      int otherId,
+      Removed found) {
+    int first = Math.max(lowRow, blockRow << BLOCK_SHIFT);
+    int last = Math.min(highRow, (blockRow << BLOCK_SHIFT) + BLOCK - 1);
+    for (int r = first; r <= last; r++) {
+      for (int k = 0; k < stretches; k++) {
+        row.clear();
+        if (swath.round()) {
+          swath.addRow(r, starts[k], ends[k], row);
+        } else {
+          ask(r);
+          row.add(
+              r,
+              Math.max(froms[r & (SIDE - 1)], starts[k]),
+              Math.min(tos[r & (SIDE - 1)], ends[k]));
+        }
+        for (int m = 0; m < row.count(); m++) {
+          if (!grid.cutCells(tile, r, row.from(m), row.to(m), floor, z, id, otherId, found)) {
+            return false;
+          }
+        }
+      }
+    }
+    return true;
+  }
+}
