@@ -199,7 +199,9 @@ final class CheckRun {
             .filter(rule -> !rule.isEmpty())
             .distinct()
             .count();
-    if (result.stepBudgetReached() || (result.macroUnread() && !allowUnread)) {
+    if (result.stepBudgetReached()
+        || result.notUnderstood()
+        || (result.macroUnread() && !allowUnread)) {
       incomplete++;
       status = status.and(ExitStatus.INCOMPLETE);
     }

@@ -18,6 +18,8 @@ import java.util.Map;
  * @param excerpts source lines that findings point at, by place
  * @param stepBudgetReached whether the step budget ended the interpretation
  * @param macroUnread whether a macro statement was met that is not read
+ * @param notUnderstood whether a block, a number or a call was met that could not be followed, so
+ *     that axes or modes are unknown behind it
  */
 public record ProgramResult(
     String program,
@@ -30,7 +32,8 @@ public record ProgramResult(
     boolean embeddedSheet,
     Map<SourceLine, String> excerpts,
     boolean stepBudgetReached,
-    boolean macroUnread) {
+    boolean macroUnread,
+    boolean notUnderstood) {
 
   /** A line of one of the files. */
   public record SourceLine(int file, int line) {}

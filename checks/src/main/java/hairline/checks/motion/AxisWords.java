@@ -1,5 +1,6 @@
 package hairline.checks.motion;
 
+import hairline.checks.motion.Event.BecameUnknown.Cause;
 import hairline.checks.motion.Modes.Distance;
 import hairline.parser.Word;
 import java.util.Optional;
@@ -40,6 +41,7 @@ final class AxisWords {
         moved |= go(axis, word);
       } else if (words.isDoubled(axis.name().charAt(0))) {
         tip.forget(axis);
+        control.wordUnknown(control.at().span(), axis + ": two of its words in one block");
         moved |= AxisState.MOVED_STORED;
       }
     }
@@ -60,23 +62,28 @@ final class AxisWords {
             ? absolute(axis, word)
             : incremental(axis, word, tip.change(axis));
       } catch (ArithmeticException tooLarge) {
-        return lose(axis, word, LengthWords.TOO_LARGE);
+        control.tooFar(axis, word);
+        return lose(axis, word, LengthWords.TOO_LARGE, Cause.NOT_UNDERSTOOD);
       }
+    }
+    if (length.tooLarge) {
+      control.tooFar(axis, word);
     }
     tip.forget(axis);
     return AxisState.MOVED_STORED;
   }
 
-  private int lose(Axis axis, Word word, String why) {
+  private int lose(Axis axis, Word word, String why, Cause cause) {
     tip.forget(axis);
-    control.wordUnknown(word.span(), axis + ": " + why);
+    control.wordUnknown(word.span(), axis + ": " + why, cause);
     return AxisState.MOVED_STORED;
   }
 
   private int absolute(Axis axis, Word word) {
     Shift shift = control.shifts.get(axis);
     if (shift == null) {
-      return lose(axis, word, "its zero is not known");
+      // It was told when the zero was lost.
+      return lose(axis, word, "its zero is not known", Cause.NOT_SAID);
     }
     control.shifts.noteKnown(axis);
     return tip.change(axis).goTo(length, shift.storedPm(), shift.writtenPm(), shift.rest());

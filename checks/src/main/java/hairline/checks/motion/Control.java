@@ -1,6 +1,8 @@
 package hairline.checks.motion;
 
+import hairline.checks.motion.Event.BecameUnknown.Cause;
 import hairline.parser.Span;
+import hairline.parser.Word;
 import java.io.IOException;
 import java.util.HashSet;
 import java.util.Set;
@@ -79,18 +81,28 @@ final class Control {
     sink.accept(event);
   }
 
-  void becameUnknown(Span span, String what) {
-    emit(new Event.BecameUnknown(at(span), what));
+  void becameUnknown(Span span, String what, Cause cause) {
+    emit(new Event.BecameUnknown(at(span), what, cause));
+  }
+
+  /** Tells that a word is not understood; each reason once. */
+  void wordUnknown(Span span, String what) {
+    wordUnknown(span, what, Cause.NOT_UNDERSTOOD);
   }
 
   /** Tells that a word has no known value; each reason once. */
-  void wordUnknown(Span span, String what) {
+  void wordUnknown(Span span, String what, Cause cause) {
     if (told.size() == TOLD_CAP) {
       told.clear();
     }
     if (told.add(what)) {
-      becameUnknown(span, what);
+      becameUnknown(span, what, cause);
     }
+  }
+
+  /** Tells that a word takes an axis farther than a position can say. */
+  void tooFar(Axis axis, Word word) {
+    emit(new Event.CoordinateTooLarge(at(word.span()), axis, BlockWords.text(word)));
   }
 
   void refuse(Span span, String word, String why) {

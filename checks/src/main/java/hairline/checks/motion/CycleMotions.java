@@ -122,6 +122,10 @@ final class CycleMotions {
   private Optional<Cycle.Target> target(BlockWords words, char letter, Axis axis) {
     boolean incremental = modal.distance().is(Distance.INCREMENTAL);
     Optional<Coordinate> read = increment(words, letter);
+    Word word = words.word(letter);
+    if (word != null && length.tooLarge) {
+      control.tooFar(axis, word);
+    }
     if (read.isEmpty() || incremental) {
       return read.map(value -> new Cycle.Target(value, incremental));
     }

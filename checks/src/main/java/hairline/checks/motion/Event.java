@@ -171,8 +171,33 @@ public interface Event {
   /** An N number stands twice in one program; once for each number, before the program runs. */
   record SequenceRepeated(Place at, String number, Place first) implements Event {}
 
-  /** What a block that was not understood made unknown, for the list of things not checked. */
-  record BecameUnknown(Place at, String what) implements Event {}
+  /**
+   * What is not known from this block on, for the list of things not checked.
+   *
+   * @param cause why, which decides whether the program counts as fully analysed
+   */
+  record BecameUnknown(Place at, String what, Cause cause) implements Event {
+    /** Why something is not known. */
+    public enum Cause {
+      /** A block, or a word of it, was not understood: the program is not fully analysed. */
+      NOT_UNDERSTOOD,
+      /** The same because of a macro statement. */
+      MACRO,
+      /**
+       * All was understood, but the program alone does not say: the machine knows it, or a key of
+       * the sheet would.
+       */
+      NOT_SAID
+    }
+  }
+
+  /**
+   * A coordinate, or the sum that an increment leads to, is larger than a position can be; some 9
+   * 000 km.
+   *
+   * @param word as written
+   */
+  record CoordinateTooLarge(Place at, Axis axis, String word) implements Event {}
 
   /** A table reached its stated cap, so that something is no longer followed. */
   record CapReached(Place at, String what, long cap) implements Event {}

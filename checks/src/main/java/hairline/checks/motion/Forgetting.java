@@ -1,5 +1,6 @@
 package hairline.checks.motion;
 
+import hairline.checks.motion.Event.BecameUnknown.Cause;
 import hairline.parser.Span;
 import hairline.parser.Word;
 import java.util.LinkedHashSet;
@@ -21,10 +22,15 @@ final class Forgetting {
     this.tip = control.tip;
   }
 
-  /** Tells what has been forgotten since it was last told. */
+  /** Tells what a block that was not understood made unknown. */
   void tell(Span span) {
+    tell(span, Cause.NOT_UNDERSTOOD);
+  }
+
+  /** Tells what has been forgotten since it was last told. */
+  void tell(Span span, Cause cause) {
     if (!forgotten.isEmpty()) {
-      control.becameUnknown(span, String.join(", ", forgotten));
+      control.becameUnknown(span, String.join(", ", forgotten), cause);
       forgotten.clear();
     }
   }

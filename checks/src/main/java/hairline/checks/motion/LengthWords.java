@@ -1,6 +1,7 @@
 package hairline.checks.motion;
 
 import hairline.checks.motion.ControlProfile.PointlessNumber;
+import hairline.checks.motion.Event.BecameUnknown.Cause;
 import hairline.parser.Value;
 import hairline.parser.Word;
 import java.math.BigDecimal;
@@ -64,6 +65,7 @@ final class LengthWords {
       }
     } catch (ArithmeticException tooLarge) {
       into.setUnknown();
+      into.tooLarge = true;
       control.wordUnknown(word.span(), word.letter() + ": " + TOO_LARGE);
     }
   }
@@ -101,7 +103,9 @@ final class LengthWords {
     if (!control.rounding.knows(units)) {
       into.setUnknown();
       control.wordUnknown(
-          word.span(), word.letter() + ": a number of increments, and the increment is not known");
+          word.span(),
+          word.letter() + ": a number of increments, and the increment is not known",
+          Cause.NOT_SAID);
       return;
     }
     BigDecimal pm =

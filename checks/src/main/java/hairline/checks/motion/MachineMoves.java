@@ -59,6 +59,9 @@ final class MachineMoves {
       Word word = words.word(axis);
       if (word != null) {
         control.lengths.read(word, axis, length);
+        if (length.tooLarge) {
+          control.tooFar(axis, word);
+        }
         goTo(axis);
       } else if (words.isDoubled(axis.name().charAt(0))) {
         tip.forget(axis);

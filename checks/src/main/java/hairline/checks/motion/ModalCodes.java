@@ -1,6 +1,7 @@
 package hairline.checks.motion;
 
 import hairline.checks.motion.ControlProfile.DwellUnit;
+import hairline.checks.motion.Event.BecameUnknown.Cause;
 import hairline.checks.motion.Event.MachineCode.Meaning;
 import hairline.checks.motion.Modes.Compensation;
 import hairline.checks.motion.Modes.Coolant;
@@ -398,7 +399,9 @@ final class ModalCodes {
         control.emit(new Event.CodeUnknown(control.at(words.span(group)), code.text()));
         control.tip.forgetAll();
         control.becameUnknown(
-            words.span(group), "every axis, until " + group.title() + " is cancelled");
+            words.span(group),
+            "every axis, until " + group.title() + " is cancelled",
+            Cause.NOT_UNDERSTOOD);
       }
     }
   }

@@ -1,5 +1,6 @@
 package hairline.checks.motion;
 
+import hairline.checks.motion.Event.BecameUnknown.Cause;
 import hairline.parser.Span;
 import hairline.parser.Word;
 import java.io.IOException;
@@ -247,6 +248,6 @@ final class Motions {
     }
     moves.straight(span, false, Move.Source.BLOCK, true);
     forgetting.parameters();
-    forgetting.tell(span);
+    forgetting.tell(span, Cause.NOT_SAID);
   }
 }

@@ -124,7 +124,8 @@ public final class ProgramIndexer {
         sink.accept(
             new Event.BecameUnknown(
                 place(block, LINE_START),
-                "what stands behind the tape mark that ends the program"));
+                "what stands behind the tape mark that ends the program",
+                Event.BecameUnknown.Cause.NOT_UNDERSTOOD));
       }
       return;
     }

@@ -10,6 +10,9 @@ final class ReadLength {
   /** Whether the word could be read. */
   boolean known;
 
+  /** Whether it could not be read because no position holds it. */
+  boolean tooLarge;
+
   /** The value the control keeps. */
   long storedPm;
 
@@ -21,6 +24,7 @@ final class ReadLength {
 
   void setUnknown() {
     known = false;
+    tooLarge = false;
     storedPm = 0;
     writtenPm = 0;
     rest = null;
@@ -28,6 +32,7 @@ final class ReadLength {
 
   void set(long stored, long written, @Nullable BigDecimal remainder) {
     known = true;
+    tooLarge = false;
     storedPm = stored;
     writtenPm = written;
     rest = remainder;

@@ -1,5 +1,6 @@
 package hairline.checks.motion;
 
+import hairline.checks.motion.Event.BecameUnknown.Cause;
 import hairline.checks.motion.Modes.Distance;
 import hairline.parser.Span;
 import hairline.parser.Word;
@@ -63,7 +64,7 @@ final class ShiftCodes {
       if (words.hasAny(axis.name())) {
         read(words, axis);
         if (!shifts.setGeneral(tip.change(axis), length)) {
-          lose(words, axis, true, "zero set where its place was not known");
+          lose(words, axis, true, "zero set where its place was not known", Cause.NOT_UNDERSTOOD);
         }
       }
     }
@@ -130,7 +131,16 @@ final class ShiftCodes {
         boolean known = present ? setPresent(axis, here) : setOther(offset, axis, here);
         boolean lost = !present && inForce.value().isEmpty() && shifts.loseOrigin(axis);
         if (!known || lost) {
-          lose(words, axis, present || lost, "its work offset was moved by an unknown distance");
+          Cause cause =
+              length.known && control.modal.distance().is(Distance.ABSOLUTE)
+                  ? Cause.NOT_SAID
+                  : Cause.NOT_UNDERSTOOD;
+          lose(
+              words,
+              axis,
+              present || lost,
+              "its work offset was moved by an unknown distance",
+              cause);
         }
       }
     }
@@ -169,11 +179,11 @@ final class ShiftCodes {
     }
   }
 
-  private void lose(BlockWords words, Axis axis, boolean present, String why) {
+  private void lose(BlockWords words, Axis axis, boolean present, String why, Cause cause) {
     if (present) {
       tip.forget(axis);
     }
     Word word = words.word(axis);
-    control.wordUnknown(word == null ? control.at().span() : word.span(), axis + ": " + why);
+    control.wordUnknown(word == null ? control.at().span() : word.span(), axis + ": " + why, cause);
   }
 }

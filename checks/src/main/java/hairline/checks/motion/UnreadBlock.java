@@ -1,5 +1,6 @@
 package hairline.checks.motion;
 
+import hairline.checks.motion.Event.BecameUnknown.Cause;
 import hairline.parser.Block;
 import hairline.parser.Problem;
 
@@ -33,7 +34,8 @@ final class UnreadBlock {
     } else {
       forgetMacro(block, problem.expected());
     }
-    forgetting.tell(problem.span());
+    forgetting.tell(
+        problem.span(), problem.kind() == Problem.Kind.MACRO ? Cause.MACRO : Cause.NOT_UNDERSTOOD);
   }
 
   private void forgetMacro(Block block, String kind) {

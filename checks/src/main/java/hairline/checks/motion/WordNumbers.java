@@ -1,5 +1,6 @@
 package hairline.checks.motion;
 
+import hairline.checks.motion.Event.BecameUnknown.Cause;
 import hairline.parser.Value;
 import hairline.parser.Word;
 import java.math.BigDecimal;
@@ -45,7 +46,11 @@ final class WordNumbers {
     if (value instanceof Evaluated.Refused refused) {
       control.refuse(word.span(), String.valueOf(word.letter()), refused.why());
     } else if (value instanceof Evaluated.Unknown unknown) {
-      control.wordUnknown(word.span(), word.letter() + ": " + unknown.why());
+      // What a line made unknown was told there.
+      control.wordUnknown(
+          word.span(),
+          word.letter() + ": " + unknown.why(),
+          unknown.line() == 0 ? Cause.NOT_UNDERSTOOD : Cause.NOT_SAID);
     }
   }
 

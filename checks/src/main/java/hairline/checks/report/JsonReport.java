@@ -87,7 +87,7 @@ final class JsonReport implements ReportWriter {
   }
 
   private void result(ProgramResult result) throws IOException {
-    boolean whole = !result.stepBudgetReached() && !result.macroUnread();
+    boolean whole = !result.stepBudgetReached() && !result.macroUnread() && !result.notUnderstood();
     json.writeStringField("state", whole ? "checked" : "partly checked");
     json.writeBooleanField("stepBudgetReached", result.stepBudgetReached());
     json.writeBooleanField("macroUnread", result.macroUnread());

@@ -69,6 +69,9 @@ final class JunitReport implements ReportWriter {
     if (result.macroUnread()) {
       unread.add("macro statements that are not read");
     }
+    if (result.notUnderstood()) {
+      unread.add(Words.NOT_UNDERSTOOD);
+    }
     long failures = cases.values().stream().filter(c -> !c.failing.isEmpty()).count();
     long skipped = cases.values().stream().filter(Case::isSkipped).count();
     suite(program.name(), cases.size() + 1L, failures, 0, skipped);

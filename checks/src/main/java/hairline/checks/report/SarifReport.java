@@ -131,6 +131,9 @@ final class SarifReport implements ReportWriter {
     if (result.macroUnread()) {
       notify("warning", "macro statements that are not read", Optional.of(uri));
     }
+    if (result.notUnderstood()) {
+      notify("error", Words.NOT_UNDERSTOOD, Optional.of(uri));
+    }
     Fingerprints fingerprints = new Fingerprints(result);
     for (Finding finding : result.findings()) {
       finding(result, finding, fingerprints);

@@ -131,6 +131,9 @@ final class TextReport implements ReportWriter {
       labelled(
           "unread", Paint.ERROR, "macro statements that are not read; what they do is not checked");
     }
+    if (result.notUnderstood()) {
+      labelled("unread", Paint.ERROR, Words.NOT_UNDERSTOOD);
+    }
   }
 
   private void finding(ProgramResult result, Finding finding) throws IOException {

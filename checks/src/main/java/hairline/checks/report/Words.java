@@ -8,6 +8,10 @@ import java.util.List;
 
 /** Phrases that several formats share. */
 final class Words {
+  /** Said of a program in which something could not be followed. */
+  static final String NOT_UNDERSTOOD =
+      "not all was understood; what is unknown from where on stands under \"not checked\"";
+
   /** What a report must never let be forgotten. */
   static final String CAUTION =
       "a clean preflight replaces no prove-out; the machine builder's manual comes first";

@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import hairline.checks.finding.Level;
 import hairline.checks.finding.Quantities;
 import hairline.checks.motion.Axis;
+import hairline.checks.motion.Event.CoordinateTooLarge;
 import hairline.checks.motion.Extent;
 import hairline.checks.motion.Modal;
 import hairline.checks.motion.Modes;
@@ -55,8 +56,36 @@ public final class OutsideTravel implements Rule {
     for (MachineAxis place : MACHINE_AXES) {
       context
           .need(place.travel())
-          .ifPresent(travel -> on.event(Cut.class, cut -> judge(context, cut, place, travel)));
+          .ifPresent(
+              travel -> {
+                on.event(Cut.class, cut -> judge(context, cut, place, travel));
+                on.event(
+                    CoordinateTooLarge.class,
+                    event -> {
+                      if (event.axis() == place.axis()) {
+                        speakOfTooLarge(context, event, place, travel);
+                      }
+                    });
+              });
     }
+  }
+
+  /** No offset brings such a coordinate back into any travel. */
+  private static void speakOfTooLarge(
+      RuleContext context, CoordinateTooLarge event, MachineAxis place, LengthRange travel) {
+    boolean low = event.word().contains("-");
+    context.report(
+        context
+            .occurrence(
+                event.at(),
+                event.word()
+                    + " is beyond 9 000 km, the travel of "
+                    + place.axis()
+                    + " ends at "
+                    + Quantities.mm(low ? travel.lo().pm() : travel.hi().pm()))
+            .fact("travel from " + place.travel().path())
+            .cure("the coordinate that was meant")
+            .cause(place.axis() + " too large"));
   }
 
   private static void judge(RuleContext context, Cut cut, MachineAxis place, LengthRange travel) {
@@ -73,13 +102,20 @@ public final class OutsideTravel implements Rule {
     if (extent.isEmpty() || shiftPm.isEmpty()) {
       return;
     }
-    long least = Math.addExact(extent.get().lowest(), shiftPm.getAsLong());
-    long most = Math.addExact(extent.get().highest(), shiftPm.getAsLong());
+    long least = sum(extent.get().lowest(), shiftPm.getAsLong());
+    long most = sum(extent.get().highest(), shiftPm.getAsLong());
     if (least < travel.lo().pm()) {
-      speak(context, cut, place, least, travel.lo().pm(), shiftPm.getAsLong());
+      speak(context, cut, place, extent.get().lowest(), travel.lo().pm(), shiftPm.getAsLong());
     } else if (most > travel.hi().pm()) {
-      speak(context, cut, place, most, travel.hi().pm(), shiftPm.getAsLong());
+      speak(context, cut, place, extent.get().highest(), travel.hi().pm(), shiftPm.getAsLong());
     }
+  }
+
+  /** The sum, or where it is beyond a long the last that one holds: outside of any travel too. */
+  private static long sum(long coordinatePm, long shiftPm) {
+    long sum = coordinatePm + shiftPm;
+    boolean beyond = ((coordinatePm ^ sum) & (shiftPm ^ sum)) < 0;
+    return !beyond ? sum : coordinatePm < 0 ? Long.MIN_VALUE : Long.MAX_VALUE;
   }
 
   private static boolean moves(Move move, Axis axis) {
@@ -131,7 +167,8 @@ public final class OutsideTravel implements Rule {
   }
 
   private static void speak(
-      RuleContext context, Cut cut, MachineAxis place, long reachedPm, long limitPm, long shiftPm) {
+      RuleContext context, Cut cut, MachineAxis place, long programPm, long limitPm, long shiftPm) {
+    long reachedPm = sum(programPm, shiftPm);
     context.report(
         context
             .occurrence(
@@ -144,7 +181,7 @@ public final class OutsideTravel implements Rule {
             .fact(
                 place.axis()
                     + " "
-                    + Quantities.mm(reachedPm - shiftPm)
+                    + Quantities.mm(programPm)
                     + " in the program, shifted by "
                     + Quantities.mm(shiftPm)
                     + (place.axis() == Axis.Z ? " (offset and tool length)" : " (offset)")

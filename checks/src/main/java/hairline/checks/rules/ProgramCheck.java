@@ -104,7 +104,8 @@ public final class ProgramCheck {
         setup.embedded(),
         excerpts(files, findings),
         runs.stream().anyMatch(Run::isStepBudgetReached),
-        runs.stream().anyMatch(Run::isMacroUnread));
+        runs.stream().anyMatch(Run::isMacroUnread),
+        runs.stream().anyMatch(Run::isNotUnderstood));
   }
 
   /** What either run could not decide, with the larger count where both could not. */

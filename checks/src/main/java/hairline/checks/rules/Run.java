@@ -45,6 +45,7 @@ final class Run {
   private int filesWithKnownAccepts;
   private boolean stepBudgetReached;
   private boolean macroUnread;
+  private boolean notUnderstood;
 
   Run(Selection selection, Setup setup) {
     this.rules = selection.rules(setup.get(RuleKeys.SKIP).orElse(List.of()));
@@ -144,6 +145,10 @@ final class Run {
     } else if (event instanceof Event.BecameUnknown unknown) {
       collector.notChecked(
           "", "unknown from here on: " + unknown.what(), Optional.of(unknown.at()));
+      notUnderstood |= unknown.cause() == Event.BecameUnknown.Cause.NOT_UNDERSTOOD;
+    } else if (event instanceof Event.SubprogramMissing
+        || event instanceof Event.SubprogramEndless) {
+      notUnderstood = true;
     }
     subscriptions.accept(event);
   }
@@ -158,6 +163,11 @@ final class Run {
 
   boolean isMacroUnread() {
     return macroUnread;
+  }
+
+  /** Whether a block was not understood, so that what follows is not checked in full. */
+  boolean isNotUnderstood() {
+    return notUnderstood;
   }
 
   List<NotChecked> notChecked() {

@@ -25,7 +25,7 @@ final class NotFollowed {
   /** Something is not known from here on. */
   void unknown(Place at, String what) {
     if (told.add(what)) {
-      out.put(new Event.BecameUnknown(at, what));
+      out.put(new Event.BecameUnknown(at, what, Event.BecameUnknown.Cause.NOT_SAID));
     }
   }
 

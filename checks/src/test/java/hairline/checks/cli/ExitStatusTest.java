@@ -11,12 +11,14 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** With which status a run ends, and what it says then. */
 class ExitStatusTest {
@@ -91,6 +93,46 @@ class ExitStatusTest {
     assertThat(check(macro).status()).isEqualTo(3);
     assertThat(check(macro).out()).contains("macro statements that are not read");
     assertThat(check(macro, "--allow-unread").status()).isZero();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "X99999999999999999999.", // no position holds it
+        "M98 P9999", // nowhere
+        "M98 P1", // in itself
+        "G68 X0. Y0. R45.", // turns the axes
+        "G51 X0. Y0. P2.",
+        "G51.1 X0.",
+        "G16",
+        "G123",
+        "X#7", // never set
+        "U1.",
+        "G0 G1 X1.",
+        "X1. X2.",
+        "G92 X0.", // at a place that is not known
+        "G1 X",
+      })
+  void isThreeWhereABlockIsNotUnderstoodWhateverIsFound(String block) throws IOException {
+    Path lost = program("lost.nc", "O1\nG21 G90\nG54\nG28 X0.\n" + block + "\nM30\n");
+    for (String rules : List.of("move-lost-in-rounding", "digits-below-resolution")) {
+      Ran ran = Ran.of("check", "--only", rules, lost.toString());
+      assertThat(ran.status()).isEqualTo(3);
+      assertThat(ran.out())
+          .contains("not all was understood")
+          .contains("1 program not analysed to the end");
+    }
+    Ran sarif = check(lost, "--format", "sarif");
+    assertThat(sarif.out()).containsPattern("\"executionSuccessful\"\\s*:\\s*false");
+  }
+
+  /** What only the machine or the sheet could tell is not the fault of the analysis. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"G28 X0.", "G38.2 Z-1. F10.", "G10 L2 P1 Z-60.", "G92 Z0.", "G43 H3", "G53 X0."})
+  void isNotThreeWhereOnlyTheMachineKnowsWhereAnAxisStands(String block) throws IOException {
+    Path known = program("known.nc", "O1\nG21 G90\nG54\nG0 Z1.\n" + block + "\nM30\n");
+    assertThat(check(known).status()).isZero();
   }
 
   @Test

@@ -112,7 +112,8 @@ class ProgramIndexerTest {
         .containsExactly(
             new Event.BecameUnknown(
                 new Place(3, 6, new Span(1, 1)),
-                "what stands behind the tape mark that ends the program"));
+                "what stands behind the tape mark that ends the program",
+                Event.BecameUnknown.Cause.NOT_UNDERSTOOD));
     events.clear();
     index("%", "G1 X1.", "M30", "%", "G1 X2.");
     assertThat(events).isEmpty();

@@ -184,6 +184,7 @@ class ReportsTest {
         false,
         excerpts,
         false,
+        false,
         false);
   }
 

@@ -121,6 +121,7 @@ final class SampleRun {
                 new SourceLine(0, 57), "X1.25",
                 new SourceLine(1, 3), "G1 X3."),
             false,
+            false,
             false),
         Optional.empty());
   }
@@ -141,6 +142,7 @@ final class SampleRun {
             "sheet " + HOSTILE,
             false,
             Map.of(new SourceLine(0, 1), "(" + HOSTILE + "\ud800 幅\ud83d\ude00)"),
+            true,
             true,
             true),
         Optional.empty());
@@ -168,6 +170,7 @@ final class SampleRun {
             "embedded default sheet",
             true,
             Map.of(),
+            false,
             false,
             false),
         Optional.empty());

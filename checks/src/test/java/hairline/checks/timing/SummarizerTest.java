@@ -173,7 +173,7 @@ class SummarizerTest {
     Modes modes = programs.modes();
     for (Event event :
         List.of(
-            new Event.BecameUnknown(line(9), "axes"),
+            new Event.BecameUnknown(line(9), "axes", Event.BecameUnknown.Cause.NOT_UNDERSTOOD),
             new Event.SubprogramEndless(line(10), List.of("O1", "O2", "O1"), 10),
             new Event.StepBudgetReached(line(11), 70),
             new Event.StartAssumed(line(12), "units", "mm"),
@@ -181,7 +181,7 @@ class SummarizerTest {
             new Event.ArcImpossible(
                 line(14), "no centre", OptionalDouble.empty(), OptionalDouble.empty(), modes),
             new Event.CapReached(line(15), "programs in a file", 3),
-            new Event.BecameUnknown(line(16), "axes"))) {
+            new Event.BecameUnknown(line(16), "axes", Event.BecameUnknown.Cause.NOT_UNDERSTOOD))) {
       timeline.accept(event);
     }
     assertThat(summarizer.summary().doubts())
@@ -203,7 +203,9 @@ class SummarizerTest {
   void keepsItsTablesSmall() {
     for (int i = 0; i < 2 * Summarizer.DOUBTS_CAP; i++) {
       timeline.accept(new Event.SubprogramEntered(line(1), "O" + i, 1));
-      timeline.accept(new Event.BecameUnknown(line(i + 1), "item " + i));
+      timeline.accept(
+          new Event.BecameUnknown(
+              line(i + 1), "item " + i, Event.BecameUnknown.Cause.NOT_UNDERSTOOD));
       programs.m6(i).m3(i + 1).g1(i % 2, 0, 0, 10);
     }
     ProgramSummary summary = summarizer.summary();
