@@ -60,7 +60,7 @@ public final class Collector {
     }
     for (Occurrence occurrence : ofThisBlock) {
       if (hides(occurrence, ALL)) {
-        remember(occurrence);
+        hideOthers(occurrence.at());
       }
     }
     for (Occurrence occurrence : ofThisBlock) {
@@ -71,18 +71,21 @@ public final class Collector {
     ofThisBlock.clear();
   }
 
-  /** A line that cannot be read is told before the run; what the run says of it later is hidden. */
-  private void remember(Occurrence occurrence) {
+  /**
+   * Hides what other rules say of a line that cannot be read, from here on. Such lines are known
+   * before the run.
+   */
+  public void hideOthers(Place at) {
     if (unreadLines.size() < MOST_HIDING_LINES) {
-      unreadLines.add(line(occurrence.at()));
-    } else if (!unreadLines.contains(line(occurrence.at()))) {
+      unreadLines.add(line(at));
+    } else if (!unreadLines.contains(line(at))) {
       notChecked(
           "",
           "more than "
               + MOST_HIDING_LINES
               + " lines that cannot be read; what follows from later"
               + " ones may be told as well",
-          Optional.of(occurrence.at()));
+          Optional.of(at));
     }
   }
 

@@ -109,6 +109,11 @@ public final class RuleContext {
     collector.report(occurrence.build());
   }
 
+  /** What other rules say of this line follows from what this one will say, later perhaps. */
+  public void hideOthers(Place at) {
+    collector.hideOthers(at);
+  }
+
   /**
    * Lists the rule as not checked for this reason: a key, or a block that made something unknown.
    */
