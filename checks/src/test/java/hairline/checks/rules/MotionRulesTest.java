@@ -125,4 +125,15 @@ class MotionRulesTest {
     assertThat(Programs.findings("dwell-in-cut", "speaks-wall.nc")).hasSize(1);
     assertThat(Programs.findings("dwell-in-cut", "silent-pocket.nc")).isEmpty();
   }
+
+  @Test
+  void theShareOfAirIsALengthOverALength() {
+    // Down 0.02 and along 4 in contact; up 0.01, back 4 and up 0.0101 in air.
+    Finding finding = Programs.findings("cuts-air", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "air")).isCloseTo(0.01 + 4 + 0.0101, within(1e-9));
+    assertThat(Programs.figure(finding, "total")).isCloseTo(4.0201 + 4.02, within(1e-9));
+    assertThat(Programs.figure(finding, "share")).isGreaterThan(0.5);
+    assertThat(0.01 + 4 + 0.01).isCloseTo(0.02 + 4, within(1e-9));
+    assertThat(Programs.findings("cuts-air", "silent.nc")).isEmpty();
+  }
 }

@@ -1,0 +1,21 @@
+%
+O1 (runs in and out, half-lapped passes, a spring pass and a crossing)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-6. Y0. Z1.
+Z-0.03
+G1 X6. F100.
+Y0.2
+X-6.
+X6.
+G0 Z1.
+X0. Y-2.
+Z-0.05
+G1 Y2.
+G0 Z1.
+M5
+M30
+%
