@@ -4,10 +4,12 @@ import hairline.checks.report.Conditions;
 import hairline.checks.report.ReportFormat;
 import hairline.checks.report.ReportOptions;
 import hairline.checks.rules.Selection;
+import hairline.checks.stock.SurfaceWanted;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -81,6 +83,29 @@ final class CheckCommand implements Action {
   private boolean summary;
 
   @Option(
+      names = "--terraces",
+      description =
+          "Lists the terraces of the part left: connected areas of one height, with height, area,"
+              + " outline and steps to their neighbours (text, json, csv).")
+  private boolean terraces;
+
+  @Option(
+      names = "--section",
+      paramLabel = "X0,Y0,X1,Y1",
+      description =
+          "Adds the heights of the part left along a line: two points in work coordinates, in mm"
+              + " unless a unit stands behind (text, json, csv). May be repeated.")
+  private List<String> sections = new ArrayList<>();
+
+  @Option(
+      names = "--cell",
+      paramLabel = "LENGTH",
+      description =
+          "What if: edge of the cells in which the surface of the part is kept, such as 2um; 0.1 um"
+              + " to 1 mm.")
+  private @Nullable String cell;
+
+  @Option(
       names = "--format",
       paramLabel = "FORMAT",
       description = "Format of the report on standard output: ${COMPLETION-CANDIDATES} (text).")
@@ -134,6 +159,7 @@ final class CheckCommand implements Action {
     if (asked.isEmpty()) {
       throw Failed.of(Failure.NO_RULE_LEFT, "--only and --skip");
     }
+    Surfaces surfaces = surfaces();
     Sheets sheets = sheets();
     List<Input> named = Inputs.of(paths, streams.in());
     List<Reports.Wanted> wanted = Reports.Wanted.of(reports, readFiles(named, sheets));
@@ -148,8 +174,9 @@ final class CheckCommand implements Action {
             verbose,
             ReportOptions.USUAL_WIDTH,
             asked,
-            new Conditions(List.copyOf(onlyThese), List.copyOf(notThese), sheets.changes()));
-    CheckRun run = new CheckRun(selection, sheets, options, allowUnread, summary, messages);
+            new Conditions(List.copyOf(onlyThese), List.copyOf(notThese), whatIf(sheets)));
+    CheckRun run =
+        new CheckRun(selection, sheets, options, allowUnread, summary, surfaces, messages);
     try (Reports open = new Reports(format, streams.out(), wanted, options, messages)) {
       try (Progress progress = Progress.start(streams, inputs.size(), !quiet)) {
         run.run(inputs, workers, progress, open::program);
@@ -158,6 +185,26 @@ final class CheckCommand implements Action {
       subprograms.sentence().ifPresent(messages::tell);
       return run.status().and(open.status());
     }
+  }
+
+  /** What is to be seen of the part left. */
+  private Surfaces surfaces() throws Failed {
+    List<ReportFormat> formats = new ArrayList<>(Reports.Wanted.formats(reports));
+    formats.add(format);
+    SurfaceWanted wanted = new SurfaceWanted(terraces, Surfaces.lines(sections), false);
+    if (formats.contains(ReportFormat.CSV) && !terraces && sections.isEmpty()) {
+      throw Failed.of(Failure.CSV_OF_NOTHING);
+    }
+    return new Surfaces(
+        wanted, cell == null ? OptionalLong.empty() : OptionalLong.of(Surfaces.cell(cell)));
+  }
+
+  private List<Conditions.WhatIf> whatIf(Sheets sheets) {
+    List<Conditions.WhatIf> all = new ArrayList<>(sheets.changes());
+    if (cell != null) {
+      all.add(new Conditions.WhatIf("edge of a cell of the surface", cell.strip()));
+    }
+    return all;
   }
 
   private static List<String> asked(Selection selection) {

@@ -39,6 +39,7 @@ final class CheckRun {
   private final ReportOptions options;
   private final boolean allowUnread;
   private final boolean withSummary;
+  private final Surfaces surfaces;
   private final Messages messages;
   private ExitStatus status = ExitStatus.CLEAN;
   private int checked;
@@ -54,13 +55,15 @@ final class CheckRun {
       ReportOptions options,
       boolean allowUnread,
       boolean withSummary,
+      Surfaces surfaces,
       Messages messages) {
     this.selection = selection;
-    this.check = ProgramCheck.of(selection);
+    this.check = ProgramCheck.of(selection).withCell(surfaces.cellPm());
     this.sheets = sheets;
     this.options = options;
     this.allowUnread = allowUnread;
     this.withSummary = withSummary;
+    this.surfaces = surfaces;
     this.messages = messages;
   }
 
@@ -147,14 +150,19 @@ final class CheckRun {
     if (input instanceof Input.InFile file) {
       Inputs.lookAt(file);
       Setup setup = setupFor(Optional.of(file.path()));
+      Surfaces.Watcher watcher = surfaces.watcher(setup);
       return CheckedProgram.of(
-          check.check(file.path(), setup),
-          summary(sink -> ProgramFiles.of(file.path(), sink), setup));
+              check.check(file.path(), setup, watcher),
+              summary(sink -> ProgramFiles.of(file.path(), sink), setup))
+          .withSurface(watcher.shown());
     }
     PartProgram program = ((Input.Spooled) input).program();
     Setup setup = setupFor(Optional.empty());
+    Surfaces.Watcher watcher = surfaces.watcher(setup);
     return CheckedProgram.of(
-        check.check(program, setup), summary(sink -> ProgramFiles.alone(program, sink), setup));
+            check.check(program, setup, watcher),
+            summary(sink -> ProgramFiles.alone(program, sink), setup))
+        .withSurface(watcher.shown());
   }
 
   /** The sheet, which leaves a rule to ask. */

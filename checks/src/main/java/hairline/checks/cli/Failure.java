@@ -27,6 +27,16 @@ enum Failure {
       ExitStatus.USAGE,
       "the setup sheet can't be used: %s",
       "a wrong sheet would make every figure wrong, so nothing was checked with it"),
+  SECTION_WRONG(
+      ExitStatus.USAGE,
+      "--section `%s` is no line: %s",
+      "such as --section -2,0,2,0 from X-2 Y0 to X2 Y0, in mm unless a unit stands behind"),
+  CELL_WRONG(
+      ExitStatus.USAGE, "--cell `%s` can't be used: %s", "such as --cell 2um; from 0.1 um to 1 mm"),
+  CSV_OF_NOTHING(
+      ExitStatus.USAGE,
+      "a csv report holds terraces and sections, and neither was asked for",
+      "add --terraces, or --section X0,Y0,X1,Y1"),
   REPORT_WITHOUT_FILE(
       ExitStatus.USAGE, "--report `%s` is no FORMAT=FILE", "such as --report sarif=hairline.sarif"),
   REPORT_FORMAT_UNKNOWN(ExitStatus.USAGE, "there is no report format `%s`", "the formats are %2$s"),

@@ -42,6 +42,13 @@ final class Reports implements AutoCloseable {
       return all;
     }
 
+    /** The formats of such texts, as far as they can be read. */
+    static List<ReportFormat> formats(List<String> texts) {
+      return Arrays.stream(ReportFormat.values())
+          .filter(format -> texts.stream().anyMatch(text -> text.startsWith(format + "=")))
+          .toList();
+    }
+
     private static ReportFormat format(String name) throws Failed {
       for (ReportFormat format : ReportFormat.values()) {
         if (format.toString().equals(name)) {

@@ -1,6 +1,7 @@
 package hairline.checks.report;
 
 import hairline.checks.finding.ProgramResult;
+import hairline.checks.stock.SurfaceShown;
 import hairline.checks.timing.ProgramSummary;
 import java.util.Optional;
 
@@ -10,21 +11,30 @@ import java.util.Optional;
  * @param name the program as the user named it
  * @param result what the check says; empty where there was none
  * @param summary what the program does as a whole, where that was asked for
+ * @param surface what is to be seen of the part it leaves, where that was asked for
  * @param trouble why there was none; empty where there was one
  */
 public record CheckedProgram(
     String name,
     Optional<ProgramResult> result,
     Optional<ProgramSummary> summary,
+    Optional<SurfaceShown> surface,
     Optional<Trouble> trouble) {
 
   /** A program that was checked. */
   public static CheckedProgram of(ProgramResult result, Optional<ProgramSummary> summary) {
-    return new CheckedProgram(result.program(), Optional.of(result), summary, Optional.empty());
+    return new CheckedProgram(
+        result.program(), Optional.of(result), summary, Optional.empty(), Optional.empty());
+  }
+
+  /** The same with what is to be seen of the part. */
+  public CheckedProgram withSurface(Optional<SurfaceShown> shown) {
+    return new CheckedProgram(name, result, summary, shown, trouble);
   }
 
   /** A program that could not be checked. */
   public static CheckedProgram failed(String name, Trouble trouble) {
-    return new CheckedProgram(name, Optional.empty(), Optional.empty(), Optional.of(trouble));
+    return new CheckedProgram(
+        name, Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(trouble));
   }
 }

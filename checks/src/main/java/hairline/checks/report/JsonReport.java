@@ -21,7 +21,7 @@ import java.util.Optional;
  * version's first number changes when a reader of the one before might misread it.
  */
 final class JsonReport implements ReportWriter {
-  static final String SCHEMA_VERSION = "1.1";
+  static final String SCHEMA_VERSION = "1.2";
 
   private final JsonGenerator json;
   private final OutputStream out;
@@ -82,6 +82,9 @@ final class JsonReport implements ReportWriter {
     if (program.summary().isPresent()) {
       json.writeFieldName("summary");
       SummaryJson.write(json, program.summary().get());
+    }
+    if (program.surface().isPresent()) {
+      SurfaceJson.write(json, program.surface().get());
     }
     json.writeEndObject();
   }

@@ -28,6 +28,12 @@ public enum ReportFormat {
     public ReportWriter writer(OutputStream out, ReportOptions options) {
       return new JunitReport(out, options);
     }
+  },
+  CSV {
+    @Override
+    public ReportWriter writer(OutputStream out, ReportOptions options) {
+      return new CsvReport(out);
+    }
   };
 
   /** A writer of this format; what it writes is UTF-8. */

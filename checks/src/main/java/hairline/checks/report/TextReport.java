@@ -9,6 +9,7 @@ import hairline.checks.finding.ProgramResult;
 import hairline.checks.finding.ProgramResult.SourceLine;
 import hairline.checks.motion.Place;
 import hairline.checks.setup.SheetReader;
+import hairline.checks.stock.SurfaceShown;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -80,6 +81,9 @@ final class TextReport implements ReportWriter {
         labelled(part.label(), Paint.QUIET, part.text());
       }
     }
+    if (program.surface().isPresent()) {
+      surface(program.surface().get());
+    }
     for (Finding finding : result.findings()) {
       line("");
       finding(result, finding);
@@ -87,6 +91,22 @@ final class TextReport implements ReportWriter {
     accepted(result);
     notChecked(result);
     assumptions(result);
+  }
+
+  private void surface(SurfaceShown surface) throws IOException {
+    for (SurfaceText.Part part : SurfaceText.of(surface, options.verbose())) {
+      line("");
+      for (SummaryText.Line sentence : part.head()) {
+        labelled(sentence.label(), Paint.QUIET, sentence.text());
+      }
+      for (String row : part.table()) {
+        label("", Paint.QUIET);
+        line(row);
+      }
+      if (part.left() > 0) {
+        labelled("…", Paint.QUIET, part.left() + " more; --verbose lists them all");
+      }
+    }
   }
 
   private void quietly(CheckedProgram program) throws IOException {

@@ -6,6 +6,7 @@ import hairline.checks.finding.NotChecked;
 import hairline.checks.finding.ProgramResult;
 import hairline.checks.finding.ProgramResult.SourceLine;
 import hairline.checks.motion.ControlProfile;
+import hairline.checks.motion.EventSink;
 import hairline.checks.motion.ProgramFiles;
 import hairline.checks.motion.SheetControl;
 import hairline.checks.setup.Setup;
@@ -20,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.TreeSet;
 
 /**
@@ -27,20 +29,29 @@ import java.util.TreeSet;
  * blocks, once with the switch on, and puts both together.
  */
 public final class ProgramCheck {
-  private final Selection selection;
+  private static final EventSink NOBODY = event -> {};
 
-  private ProgramCheck(Selection selection) {
+  private final Selection selection;
+  private final OptionalLong cellPm;
+
+  private ProgramCheck(Selection selection, OptionalLong cellPm) {
     this.selection = selection;
+    this.cellPm = cellPm;
   }
 
   /** A check that asks these rules. */
   public static ProgramCheck of(Selection selection) {
-    return new ProgramCheck(selection);
+    return new ProgramCheck(selection, OptionalLong.empty());
+  }
+
+  /** The same with cells of this edge for the surface of the part; empty for the usual ones. */
+  public ProgramCheck withCell(OptionalLong edgePm) {
+    return new ProgramCheck(selection, edgePm);
   }
 
   /** Where the program comes from; opened once for each run. */
   private interface Source {
-    ProgramFiles open(hairline.checks.motion.EventSink sink) throws IOException;
+    ProgramFiles open(EventSink sink) throws IOException;
   }
 
   /**
@@ -49,7 +60,17 @@ public final class ProgramCheck {
    * @throws IOException if a file cannot be read
    */
   public ProgramResult check(Path program, Setup setup) throws IOException {
-    return check(sink -> ProgramFiles.of(program, sink), setup);
+    return check(program, setup, NOBODY);
+  }
+
+  /**
+   * The same for somebody who watches.
+   *
+   * @param watcher takes the events of the run with the block delete switch off
+   * @throws IOException if a file cannot be read
+   */
+  public ProgramResult check(Path program, Setup setup, EventSink watcher) throws IOException {
+    return check(sink -> ProgramFiles.of(program, sink), setup, watcher);
   }
 
   /**
@@ -58,19 +79,30 @@ public final class ProgramCheck {
    * @throws IOException if it cannot be read
    */
   public ProgramResult check(PartProgram program, Setup setup) throws IOException {
-    return check(sink -> ProgramFiles.alone(program, sink), setup);
+    return check(program, setup, NOBODY);
   }
 
-  private ProgramResult check(Source source, Setup setup) throws IOException {
+  /**
+   * The same for somebody who watches.
+   *
+   * @param watcher takes the events of the run with the block delete switch off
+   * @throws IOException if it cannot be read
+   */
+  public ProgramResult check(PartProgram program, Setup setup, EventSink watcher)
+      throws IOException {
+    return check(sink -> ProgramFiles.alone(program, sink), setup, watcher);
+  }
+
+  private ProgramResult check(Source source, Setup setup, EventSink watcher) throws IOException {
     ControlProfile profile = SheetControl.of(setup);
-    Run off = new Run(selection, setup);
+    Run off = new Run(selection, setup, cellPm, watcher);
     ProgramFiles files = source.open(off.beforeStart());
     off.run(files, profile, false);
     if (!files.index(0).deletableBlocks()) {
       off.accepts().unused().forEach(accept -> off.dispatch(new AcceptUnused(accept)));
       return result(files, setup, List.of(off), off.findings());
     }
-    Run on = new Run(selection, setup);
+    Run on = new Run(selection, setup, cellPm, NOBODY);
     on.run(source.open(on.beforeStart()), profile, true);
     off.accepts().unused().stream()
         .filter(on.accepts().unused()::contains)

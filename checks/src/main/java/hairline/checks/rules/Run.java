@@ -28,6 +28,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 
 /** One run over one program with one setting of the block delete switch. */
@@ -36,6 +37,7 @@ final class Run {
   private static final int MOST_EARLY_EVENTS = 100_000;
 
   private final List<Rule> rules;
+  private final EventSink watcher;
   private final Accepts accepts = new Accepts();
   private final Collector collector;
   private final Stages stages;
@@ -47,10 +49,17 @@ final class Run {
   private boolean macroUnread;
   private boolean notUnderstood;
 
-  Run(Selection selection, Setup setup) {
+  /**
+   * A run.
+   *
+   * @param cellPm edge of a cell of the surface, where it is not to be the usual one
+   * @param watcher takes every event behind the rules
+   */
+  Run(Selection selection, Setup setup, OptionalLong cellPm, EventSink watcher) {
+    this.watcher = watcher;
     this.rules = selection.rules(setup.get(RuleKeys.SKIP).orElse(List.of()));
     this.collector = new Collector(accepts, hidesInBlock(rules));
-    this.stages = Stages.before(setup, this::dispatch);
+    this.stages = Stages.before(setup, cellPm, this::dispatch);
     Map<String, Level> levels = levels(setup);
     for (Rule rule : rules) {
       rule.begin(new RuleContext(rule.info(), levels, setup, stages, collector), subscriptions);
@@ -151,6 +160,7 @@ final class Run {
       notUnderstood = true;
     }
     subscriptions.accept(event);
+    watcher.accept(event);
   }
 
   Accepts accepts() {

@@ -9,6 +9,7 @@ import hairline.checks.timing.TimeTable;
 import hairline.checks.timing.Timeline;
 import hairline.checks.warmth.SpindleWarmth;
 import hairline.checks.warmth.WarmUpDemand;
+import java.util.OptionalLong;
 
 /**
  * The stages between the interpreter and the rules, in their order. What they tell holds at the
@@ -20,12 +21,16 @@ import hairline.checks.warmth.WarmUpDemand;
  */
 public record Stages(EventSink first, ProgramTime time, SpindleWarmth warmth) {
 
-  /** Builds the chain before the rules. */
-  static Stages before(Setup setup, EventSink rules) {
+  /**
+   * Builds the chain before the rules.
+   *
+   * @param cellPm edge of a cell of the surface, where it is not to be the usual one
+   */
+  static Stages before(Setup setup, OptionalLong cellPm, EventSink rules) {
     ProgramTime time = new ProgramTime();
     SpindleWarmth warmth = new SpindleWarmth(WarmUpDemand.of(setup), time, rules);
     Timeline timeline = new Timeline(TimeTable.of(setup), time, warmth);
     // Time comes behind the stock: that one holds events back, and rules want the time of theirs.
-    return new Stages(new StockStage(StockModel.of(setup), timeline), time, warmth);
+    return new Stages(new StockStage(StockModel.of(setup, cellPm), timeline), time, warmth);
   }
 }

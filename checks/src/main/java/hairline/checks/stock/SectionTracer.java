@@ -8,8 +8,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * Takes a section: walks the line from cell to cell, tile by tile where all cells of one are alike.
  *
- * <p>Between cells of different height stands a wall where levels or the uncut top lie on both
- * sides, and where the surface rises more than a cell over a cell; elsewhere it slopes from the
+ * <p>A run of cells of one height is flat where a level or the uncut top lies there, or where it is
+ * {@value #FLAT_CELLS} cells long. Between two flats stands a wall, also between a flat and another
+ * surface that begins more than a cell higher or lower; elsewhere the surface slopes from the
  * middle of one cell to the middle of the next.
  */
 final class SectionTracer {
@@ -17,6 +18,7 @@ final class SectionTracer {
   static final int MOST_POINTS = 100_000;
 
   private static final double STRAIGHT_PM = 2;
+  private static final int FLAT_CELLS = 4;
 
   private final SurfaceLeft surface;
   private final HeightGrid grid;
@@ -40,6 +42,7 @@ final class SectionTracer {
   }
 
   private @Nullable Run before;
+  private @Nullable Run ready;
   private @Nullable Run run;
 
   // Points to come: the last one kept, the one after it, and between which slopes it may be left
@@ -173,15 +176,25 @@ final class SectionTracer {
       return;
     }
     if (open != null) {
-      put(open, next);
-      before = open;
+      over(open);
     }
     run = next;
+  }
+
+  /** A run has ended, so that the one before it knows its neighbour. */
+  private void over(Run ended) {
+    Run last = ready;
+    if (last != null) {
+      put(last, ended);
+      before = last;
+    }
+    ready = ended;
   }
 
   private void end() {
     Run open = run;
     if (open != null) {
+      over(open);
       put(open, null);
     }
     Section.Point last = candidate;
@@ -196,12 +209,16 @@ final class SectionTracer {
     return one.stands() == Stands.SURFACE && other.stands() == Stands.SURFACE;
   }
 
+  private boolean flat(Run one) {
+    return one.level() || one.to() - one.from() >= FLAT_CELLS * cell;
+  }
+
   private boolean slopes(@Nullable Run one, @Nullable Run other) {
     return one != null
         && other != null
         && bothSurfaces(one, other)
-        && !(one.level() && other.level())
-        && Math.abs(one.height() - other.height()) <= cell;
+        && !(flat(one) && flat(other))
+        && (Math.abs(one.height() - other.height()) <= cell || !(flat(one) || flat(other)));
   }
 
   private void put(Run one, @Nullable Run next) {
@@ -213,14 +230,14 @@ final class SectionTracer {
     }
     OptionalLong height = OptionalLong.of(one.height());
     double half = Math.min(cell, one.to() - one.from()) / 2;
-    if (!slopes(before, one) || one.level()) {
+    if (!slopes(before, one) || flat(one)) {
       point(one.from(), height);
     }
-    if (!one.level()) {
+    if (!flat(one)) {
       point(one.from() + half, height);
       point(one.to() - half, height);
     }
-    if (!slopes(one, next) || one.level()) {
+    if (!slopes(one, next) || flat(one)) {
       point(one.to(), height);
     }
   }

@@ -47,7 +47,12 @@ public record StockModel(
   /** Cells across the smallest tool, however large the stock. */
   static final int FEWEST_CELLS_PER_DIAMETER = 16;
 
-  private static final long SMALLEST_CELL_PM = 100_000;
+  /** Smallest edge of a cell: a tenth of a micrometre. */
+  public static final long SMALLEST_CELL_PM = 100_000;
+
+  /** Largest edge that may be asked for: a millimetre. */
+  public static final long LARGEST_CELL_PM = 1_000_000_000;
+
   private static final long CELL_WITHOUT_TOOLS_PM = 25_000_000;
 
   /**
@@ -90,10 +95,19 @@ public record StockModel(
 
   /** What a setup sheet says. */
   public static StockModel of(Setup setup) {
+    return of(setup, OptionalLong.empty());
+  }
+
+  /**
+   * What a setup sheet says, but for the cells.
+   *
+   * @param cellPm edge of a cell, where it is not to be the usual one
+   */
+  public static StockModel of(Setup setup, OptionalLong cellPm) {
     Map<Integer, Tool> tools = new HashMap<>();
     setup.tools().forEach(tool -> tools.put(tool.number(), tool));
     Optional<Box> box = boxOf(setup);
-    long cell = cellFor(setup.tools(), box);
+    long cell = cellPm.orElseGet(() -> cellFor(setup.tools(), box));
     return new StockModel(
         box,
         tools,

@@ -1,0 +1,123 @@
+package hairline.checks.cli;
+
+import hairline.checks.motion.Event;
+import hairline.checks.motion.EventSink;
+import hairline.checks.setup.Length;
+import hairline.checks.setup.LengthText;
+import hairline.checks.setup.MachineKeys;
+import hairline.checks.setup.Setup;
+import hairline.checks.stock.PartLeft;
+import hairline.checks.stock.SectionLine;
+import hairline.checks.stock.StockModel;
+import hairline.checks.stock.SurfaceShown;
+import hairline.checks.stock.SurfaceWanted;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+
+/**
+ * What a run shows of the part left.
+ *
+ * @param wanted what was asked for
+ * @param cellPm edge of a cell, where it was changed
+ */
+record Surfaces(SurfaceWanted wanted, OptionalLong cellPm) {
+  private static final int COORDINATES = 4;
+  private static final int MOST_SECTIONS = 100;
+  private static final long USUAL_RESOLUTION_PM = 100_000;
+  private static final long PARTS_OF_RESOLUTION = 10;
+
+  /** Waits for the end of a program. */
+  static final class Watcher implements EventSink {
+    private final SurfaceWanted wanted;
+    private final long cellPm;
+    private final long tolerancePm;
+    private Optional<SurfaceShown> shown = Optional.empty();
+
+    private Watcher(SurfaceWanted wanted, long cellPm, long tolerancePm) {
+      this.wanted = wanted;
+      this.cellPm = cellPm;
+      this.tolerancePm = tolerancePm;
+    }
+
+    @Override
+    public void accept(Event event) {
+      if (event instanceof PartLeft part && wanted.anything()) {
+        shown = Optional.of(SurfaceShown.of(part, wanted, cellPm, tolerancePm));
+      }
+    }
+
+    /** What is to be seen, where anything was asked for. */
+    Optional<SurfaceShown> shown() {
+      return wanted.anything()
+          ? shown.or(() -> Optional.of(SurfaceShown.empty(wanted, cellPm, tolerancePm)))
+          : Optional.empty();
+    }
+  }
+
+  /** One for a program; heights count as equal to a tenth of the resolution. */
+  Watcher watcher(Setup setup) {
+    long resolution = setup.get(MachineKeys.RESOLUTION).map(Length::pm).orElse(USUAL_RESOLUTION_PM);
+    return new Watcher(
+        wanted,
+        StockModel.of(setup, cellPm).cellPm(),
+        Math.max(1, resolution / PARTS_OF_RESOLUTION));
+  }
+
+  /** The lines that {@code --section} names. */
+  static List<SectionLine> lines(List<String> texts) throws Failed {
+    if (texts.size() > MOST_SECTIONS) {
+      throw Failed.of(
+          Failure.WRONG_OPTION,
+          "--section may stand " + MOST_SECTIONS + " times at most",
+          "check ");
+    }
+    List<SectionLine> lines = new ArrayList<>();
+    for (String text : texts) {
+      lines.add(line(text));
+    }
+    return lines;
+  }
+
+  private static SectionLine line(String text) throws Failed {
+    String[] parts = text.split(",", -1);
+    if (parts.length != COORDINATES) {
+      throw Failed.of(
+          Failure.SECTION_WRONG, text, "four lengths are due, and there are " + parts.length);
+    }
+    long[] at = new long[COORDINATES];
+    for (int k = 0; k < COORDINATES; k++) {
+      try {
+        at[k] = LengthText.inMm(parts[k]).pm();
+      } catch (IllegalArgumentException e) {
+        throw Failed.because(e, Failure.SECTION_WRONG, text, String.valueOf(e.getMessage()));
+      }
+      if (at[k] > SectionLine.FARTHEST_PM || at[k] < -SectionLine.FARTHEST_PM) {
+        throw Failed.of(
+            Failure.SECTION_WRONG, text, "`" + parts[k].strip() + "` lies beyond 100 m");
+      }
+    }
+    if (at[0] == at[2] && at[1] == at[3]) {
+      throw Failed.of(Failure.SECTION_WRONG, text, "both ends are one point");
+    }
+    return new SectionLine(at[0], at[1], at[2], at[3]);
+  }
+
+  /** The edge that {@code --cell} names. */
+  static long cell(String text) throws Failed {
+    long pm;
+    try {
+      pm = LengthText.withUnit(text).pm();
+    } catch (IllegalArgumentException e) {
+      throw Failed.because(e, Failure.CELL_WRONG, text, String.valueOf(e.getMessage()));
+    }
+    if (pm < StockModel.SMALLEST_CELL_PM || pm > StockModel.LARGEST_CELL_PM) {
+      throw Failed.of(Failure.CELL_WRONG, text, "it is out of range");
+    }
+    if (pm % 2 != 0) {
+      throw Failed.of(Failure.CELL_WRONG, text, "it is no even number of picometres");
+    }
+    return pm;
+  }
+}

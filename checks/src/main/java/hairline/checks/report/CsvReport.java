@@ -1,0 +1,195 @@
+package hairline.checks.report;
+
+import hairline.checks.stock.Section;
+import hairline.checks.stock.StockModel;
+import hairline.checks.stock.SurfaceShown;
+import hairline.checks.stock.TerraceArea;
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.util.EnumMap;
+import java.util.Map;
+
+/**
+ * Terraces and sections as a table for spreadsheets: comma separated values as RFC 4180 has them,
+ * one heading line, all lines with all fields. The field {@code kind} tells which of the others are
+ * filled. A text that a spreadsheet would take for a formula gets an apostrophe in front.
+ */
+final class CsvReport implements ReportWriter {
+  /** The fields. */
+  private enum Field {
+    PROGRAM("program"),
+    KIND("kind"),
+    OFFSET("offset"),
+    TERRACE("terrace"),
+    HEIGHT("height_um"),
+    AREA("area_mm2"),
+    X_FROM("x_from_mm"),
+    X_TO("x_to_mm"),
+    Y_FROM("y_from_mm"),
+    Y_TO("y_to_mm"),
+    CELL("cell_um"),
+    NEIGHBOUR("neighbour"),
+    STEP("step_um"),
+    BORDER("border_mm"),
+    SECTION("section"),
+    DISTANCE("distance_mm"),
+    X("x_mm"),
+    Y("y_mm"),
+    NOTE("note");
+
+    private final String heading;
+
+    Field(String heading) {
+      this.heading = heading;
+    }
+  }
+
+  private final Writer out;
+
+  CsvReport(OutputStream out) {
+    this.out = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+  }
+
+  @Override
+  public void begin() throws IOException {
+    Map<Field, String> headings = new EnumMap<>(Field.class);
+    for (Field field : Field.values()) {
+      headings.put(field, field.heading);
+    }
+    row(headings);
+  }
+
+  @Override
+  public void program(CheckedProgram program) throws IOException {
+    if (program.trouble().isPresent()) {
+      Map<Field, String> row = row(program, "not checked", "");
+      row.put(Field.NOTE, text(program.trouble().get().sentence()));
+      row(row);
+      return;
+    }
+    if (program.surface().isEmpty()) {
+      return;
+    }
+    SurfaceShown surface = program.surface().get();
+    for (SurfaceShown.Under under : surface.offsets()) {
+      surface(program, surface, under);
+      if (surface.wanted().terraces()) {
+        for (TerraceArea area : under.terraces().orElseThrow().areas()) {
+          terrace(program, under, area);
+        }
+      }
+      int number = 0;
+      for (Section section : under.sections()) {
+        section(program, under, ++number, section);
+      }
+    }
+  }
+
+  private static Map<Field, String> row(CheckedProgram program, String kind, String offset) {
+    Map<Field, String> row = new EnumMap<>(Field.class);
+    row.put(Field.PROGRAM, text(program.name()));
+    row.put(Field.KIND, kind);
+    row.put(Field.OFFSET, offset);
+    return row;
+  }
+
+  private void surface(CheckedProgram program, SurfaceShown surface, SurfaceShown.Under under)
+      throws IOException {
+    Map<Field, String> row = row(program, "surface", under.offset());
+    row.put(Field.CELL, SurfaceWords.um(surface.cellPm()));
+    if (under.stock().isPresent()) {
+      StockModel.Box stock = under.stock().get();
+      row.put(Field.HEIGHT, SurfaceWords.um(stock.topPm()));
+      row.put(Field.X_FROM, SurfaceWords.mm(stock.xMinPm()));
+      row.put(Field.X_TO, SurfaceWords.mm(stock.xMaxPm()));
+      row.put(Field.Y_FROM, SurfaceWords.mm(stock.yMinPm()));
+      row.put(Field.Y_TO, SurfaceWords.mm(stock.yMaxPm()));
+    }
+    row.put(
+        Field.NOTE,
+        under.known() ? "stock: " + SurfaceWords.stock(under.stock()) : "the surface is not known");
+    row(row);
+  }
+
+  private void terrace(CheckedProgram program, SurfaceShown.Under under, TerraceArea area)
+      throws IOException {
+    Map<Field, String> row = row(program, "terrace", under.offset());
+    row.put(Field.TERRACE, Integer.toString(area.id()));
+    row.put(Field.HEIGHT, SurfaceWords.um(area.heightPm()));
+    row.put(Field.AREA, SurfaceWords.number(area.areaMm2()));
+    row.put(Field.X_FROM, SurfaceWords.mm(area.xMinPm()));
+    row.put(Field.X_TO, SurfaceWords.mm(area.xMaxPm()));
+    row.put(Field.Y_FROM, SurfaceWords.mm(area.yMinPm()));
+    row.put(Field.Y_TO, SurfaceWords.mm(area.yMaxPm()));
+    row.put(Field.NOTE, area.uncut() ? "uncut" : "");
+    row(row);
+    for (TerraceArea.Neighbour neighbour : area.neighbours()) {
+      Map<Field, String> step = row(program, "step", under.offset());
+      step.put(Field.TERRACE, Integer.toString(area.id()));
+      step.put(Field.NEIGHBOUR, Integer.toString(neighbour.id()));
+      step.put(Field.STEP, SurfaceWords.um(neighbour.stepPm()));
+      step.put(Field.BORDER, SurfaceWords.number(neighbour.borderMm()));
+      row(step);
+    }
+  }
+
+  private void section(
+      CheckedProgram program, SurfaceShown.Under under, int number, Section section)
+      throws IOException {
+    double dx = section.line().x1Pm() - (double) section.line().x0Pm();
+    double dy = section.line().y1Pm() - (double) section.line().y0Pm();
+    double length = section.line().lengthPm();
+    int gap = 0;
+    boolean inGap = false;
+    for (Section.Point point : section.points()) {
+      Map<Field, String> row = row(program, "section", under.offset());
+      row.put(Field.SECTION, Integer.toString(number));
+      row.put(Field.DISTANCE, SurfaceWords.mm(point.distancePm()));
+      double share = point.distancePm() / length;
+      row.put(Field.X, SurfaceWords.mm(section.line().x0Pm() + dx * share));
+      row.put(Field.Y, SurfaceWords.mm(section.line().y0Pm() + dy * share));
+      if (point.heightPm().isPresent()) {
+        row.put(Field.HEIGHT, SurfaceWords.um(point.heightPm().getAsLong()));
+      } else {
+        row.put(Field.NOTE, section.gaps().get(gap).why().words());
+        gap += inGap ? 1 : 0;
+        inGap = !inGap;
+      }
+      row(row);
+    }
+    if (!section.complete()) {
+      Map<Field, String> row = row(program, "section", under.offset());
+      row.put(Field.SECTION, Integer.toString(number));
+      row.put(Field.NOTE, "the rest is left out: too many points");
+      row(row);
+    }
+  }
+
+  @Override
+  public void end(Verdict verdict) throws IOException {
+    out.flush();
+  }
+
+  /** Text from outside: harmless, and no formula. */
+  private static String text(String text) {
+    String visible = Visible.of(text);
+    return !visible.isEmpty() && "=+-@".indexOf(visible.charAt(0)) >= 0 ? "'" + visible : visible;
+  }
+
+  /** Writes a row; fields are quoted where RFC 4180, 2.6 and 2.7, asks for it. */
+  private void row(Map<Field, String> row) throws IOException {
+    String comma = "";
+    for (Field field : Field.values()) {
+      String value = row.getOrDefault(field, "");
+      boolean quoted = value.indexOf(',') >= 0 || value.indexOf('"') >= 0;
+      out.write(comma);
+      out.write(quoted ? "\"" + value.replace("\"", "\"\"") + "\"" : value);
+      comma = ",";
+    }
+    out.write("\r\n");
+  }
+}
