@@ -1,14 +1,18 @@
 %
-O1 (a block just too short)
+O1 (seven blocks of half the time; after six nothing is ready ahead)
 G21 G90 G17 G94
 G54
 T3 M6
 G43 H3
 S30000 M3
 G0 X0. Y0. Z1.
-G1 X0.01 F450.
-X0.0129 ; expect blocks-starve warning: 1 of 2 feed blocks are too short: the control can hold 435 mm/min on the shortest, programmed 450 mm/min
-G0 X1.
+G1 X0.0015 F450.
+X0.003
+X0.0045
+X0.006
+X0.0075
+X0.009
+X0.0105 ; expect blocks-starve warning: behind 1 of 7 feed blocks: it can hold 225 mm/min on the shortest of them, programmed 450 mm/min && look-ahead of 3 blocks && waits 0.2 ms
 G0 Z1.
 M5
 M30

@@ -1,10 +1,13 @@
 package hairline.checks.rules;
 
 import com.google.auto.service.AutoService;
+import hairline.checks.cutting.BlockQueue;
 import hairline.checks.cutting.Starving;
 import hairline.checks.finding.Level;
 import hairline.checks.finding.Quantities;
+import hairline.checks.motion.Event.Dwelled;
 import hairline.checks.motion.Event.Ended;
+import hairline.checks.motion.Event.Stopped;
 import hairline.checks.motion.Place;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
@@ -12,7 +15,7 @@ import hairline.checks.setup.ControlKeys;
 import hairline.checks.stock.Cut;
 import java.util.Optional;
 
-/** Blocks at the programmed feed last less than the control needs for one. */
+/** Blocks at the programmed feed are used up faster than the control makes them ready. */
 @AutoService(Rule.class)
 public final class BlocksStarve implements Rule {
   private static final RuleInfo INFO =
@@ -20,7 +23,7 @@ public final class BlocksStarve implements Rule {
           "blocks-starve",
           Level.WARNING,
           Group.MOTION,
-          "blocks last less than the control needs for one",
+          "blocks are used up faster than the control makes them ready",
           Need.TIMING);
 
   @Override
@@ -28,63 +31,82 @@ public final class BlocksStarve implements Rule {
     return INFO;
   }
 
-  /** Equal times must stay equal however the division rounds. */
-  private static final double EQUAL_WITHIN = 1e-9;
-
   /** The feed blocks of one operation. */
   private static final class Tally {
-    int operation;
+    final int operation;
+    final BlockQueue queue;
     long blocks;
-    long starved;
+    long waitedFor;
     Optional<Place> first = Optional.empty();
     double leastHeldMmPerMin = Double.POSITIVE_INFINITY;
     double feedMmPerMin;
-    double shortestMm = Double.POSITIVE_INFINITY;
+    double shortestMm;
+    double waitMs;
+
+    Tally(int operation, BlockQueue queue) {
+      this.operation = operation;
+      this.queue = queue;
+    }
+  }
+
+  /** What the sheet says of the control. */
+  private record Reader(double blockTimeMs, int lookAhead) {
+    Tally tally(int operation) {
+      return new Tally(operation, new BlockQueue(lookAhead, blockTimeMs));
+    }
   }
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    context
-        .need(ControlKeys.BLOCK_TIME_S)
-        .ifPresent(
-            blockTimeS -> {
-              Tally[] tally = {new Tally()};
-              on.event(
-                  Cut.class,
-                  cut -> {
-                    if (cut.move().modes().operation() != tally[0].operation) {
-                      speak(context, tally[0], blockTimeS);
-                      tally[0] = new Tally();
-                      tally[0].operation = cut.move().modes().operation();
-                    }
-                    count(tally[0], cut, blockTimeS);
-                  });
-              on.event(Ended.class, end -> speak(context, tally[0], blockTimeS));
-            });
+    Optional<Double> blockTimeS = context.need(ControlKeys.BLOCK_TIME_S);
+    Optional<Integer> lookAhead = context.need(ControlKeys.LOOK_AHEAD_BLOCKS);
+    if (blockTimeS.isEmpty() || lookAhead.isEmpty()) {
+      return;
+    }
+    Reader reader = new Reader(blockTimeS.get() * 1000, lookAhead.get());
+    Tally[] tally = {reader.tally(0)};
+    on.event(
+        Cut.class,
+        cut -> {
+          int operation = cut.move().modes().operation();
+          if (operation != tally[0].operation) {
+            speak(context, tally[0], reader);
+            tally[0] = reader.tally(operation);
+          }
+          count(tally[0], cut, reader);
+        });
+    on.event(Dwelled.class, dwell -> tally[0].queue.fill());
+    on.event(Stopped.class, stop -> tally[0].queue.fill());
+    on.event(Ended.class, end -> speak(context, tally[0], reader));
   }
 
-  private static void count(Tally tally, Cut cut, double blockTimeS) {
+  private static void count(Tally tally, Cut cut, Reader reader) {
     double feedMmPerMin = cut.move().feedMmPerMin().orElse(0);
     double lengthMm = cut.move().lengthMm();
     if (!cut.move().isFeed() || feedMmPerMin <= 0 || lengthMm <= 0) {
+      // How long it takes is not known here: the control is taken to catch up.
+      tally.queue.fill();
       return;
     }
     tally.blocks++;
-    double heldMmPerMin = Starving.feedHeldMmPerMin(lengthMm, blockTimeS * 1000);
-    if (heldMmPerMin < feedMmPerMin * (1 - EQUAL_WITHIN)) {
-      tally.starved++;
-      if (tally.first.isEmpty()) {
-        tally.first = Optional.of(cut.at());
-      }
-      if (heldMmPerMin < tally.leastHeldMmPerMin) {
-        tally.leastHeldMmPerMin = heldMmPerMin;
-        tally.feedMmPerMin = feedMmPerMin;
-        tally.shortestMm = lengthMm;
-      }
+    double waitMs = tally.queue.run(Starving.blockLastsMs(lengthMm, feedMmPerMin));
+    if (waitMs <= 0) {
+      return;
+    }
+    tally.waitedFor++;
+    tally.waitMs += waitMs;
+    if (tally.first.isEmpty()) {
+      tally.first = Optional.of(cut.at());
+    }
+    double heldMmPerMin = Starving.feedHeldMmPerMin(lengthMm, reader.blockTimeMs());
+    if (heldMmPerMin < tally.leastHeldMmPerMin) {
+      tally.leastHeldMmPerMin = heldMmPerMin;
+      tally.feedMmPerMin = feedMmPerMin;
+      tally.shortestMm = lengthMm;
     }
   }
 
-  private static void speak(RuleContext context, Tally tally, double blockTimeS) {
+  private static void speak(RuleContext context, Tally tally, Reader reader) {
     if (tally.first.isEmpty()) {
       return;
     }
@@ -92,24 +114,33 @@ public final class BlocksStarve implements Rule {
         context
             .occurrence(
                 tally.first.get(),
-                tally.starved
+                "the control cannot keep up behind "
+                    + tally.waitedFor
                     + " of "
                     + tally.blocks
-                    + " feed blocks are too short: the control can hold "
+                    + " feed blocks: it can hold "
                     + Quantities.feed(tally.leastHeldMmPerMin)
-                    + " on the shortest, programmed "
+                    + " on the shortest of them, programmed "
                     + Quantities.feed(tally.feedMmPerMin))
             .fact(
                 "shortest block "
                     + Quantities.um(tally.shortestMm * 1000)
                     + " / "
-                    + Quantities.significant(blockTimeS * 1000, 4)
+                    + Quantities.significant(reader.blockTimeMs(), 4)
                     + " ms a block (machine.control.block_time)")
+            .fact(
+                "the look-ahead of "
+                    + reader.lookAhead()
+                    + (reader.lookAhead() == 1 ? " block" : " blocks")
+                    + " (machine.control.look_ahead) is used up; in sum the tool waits "
+                    + Quantities.significant(tally.waitMs, 4)
+                    + " ms for blocks")
             .cure("longer blocks, or a feed of " + Quantities.feed(tally.leastHeldMmPerMin))
-            .figure("starved", (double) tally.starved, "")
+            .figure("starved", (double) tally.waitedFor, "")
             .figure("blocks", (double) tally.blocks, "")
             .figure("feedHeld", tally.leastHeldMmPerMin, "mm/min")
             .figure("feed", tally.feedMmPerMin, "mm/min")
+            .figure("wait", tally.waitMs, "ms")
             .operation(tally.operation)
             .cause("starve")
             .severity(tally.feedMmPerMin / tally.leastHeldMmPerMin));

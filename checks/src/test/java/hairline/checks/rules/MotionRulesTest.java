@@ -30,11 +30,24 @@ class MotionRulesTest {
   @Test
   void theFeedHeldIsTheLengthOverTheTimeOfABlock() {
     // v = L / T (exact): 2.9 µm in 0.4 ms
-    Finding finding = Programs.findings("blocks-starve", "speaks.nc").get(0);
+    Finding finding = Programs.findings("blocks-starve", "speaks-none-ahead.nc").get(0);
     assertThat(Programs.figure(finding, "feedHeld"))
         .isCloseTo(0.0029 / 0.0004 * 60, within(1e-6))
         .isLessThan(450);
+    assertThat(Programs.figure(finding, "wait"))
+        .isCloseTo(0.4 - 0.0029 / 450 * 60_000, within(1e-9));
     assertThat(0.003 / 0.0004 * 60).isCloseTo(450, within(1e-9));
+    assertThat(Programs.findings("blocks-starve", "silent-none-ahead.nc")).isEmpty();
+  }
+
+  @Test
+  void shortBlocksUseUpWhatIsReadyAhead() {
+    // N blocks ahead, each block leaves 1 - d/T fewer: 3 - 6 · 1/2 = 0, and one more is too many
+    double lossOfOne = 1 - 0.0015 / 450 * 60_000 / 0.4;
+    assertThat(3 - 6 * lossOfOne).isCloseTo(0, within(1e-9));
+    Finding finding = Programs.findings("blocks-starve", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "wait")).isCloseTo(0.4 * lossOfOne, within(1e-9));
+    assertThat(Programs.figure(finding, "starved")).isEqualTo(1);
     assertThat(Programs.findings("blocks-starve", "silent.nc")).isEmpty();
   }
 

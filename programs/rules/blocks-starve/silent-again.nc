@@ -1,0 +1,25 @@
+%
+O1 (six short blocks, a rapid, and six again)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X0. Y0. Z1.
+G1 X0.0015 F450.
+X0.003
+X0.0045
+X0.006
+X0.0075
+X0.009
+G0 X0.
+G1 X0.0015 F450.
+X0.003
+X0.0045
+X0.006
+X0.0075
+X0.009
+G0 Z1.
+M5
+M30
+%

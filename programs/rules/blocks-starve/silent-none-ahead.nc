@@ -1,0 +1,15 @@
+%
+O1 (no look-ahead, and a block just long enough)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X0. Y0. Z1.
+G1 X0.01 F450.
+X0.013
+X0.02
+G0 Z1.
+M5
+M30
+%
