@@ -109,6 +109,7 @@ class SurfaceReportsTest {
                 false,
                 java.util.Map.of(),
                 false,
+                false,
                 false),
             Optional.empty())
         .withSurface(Optional.of(shown.get(0)));
