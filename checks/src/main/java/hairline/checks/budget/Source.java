@@ -5,7 +5,7 @@ public enum Source {
   /** The control rounds what the program says. */
   ROUNDING("rounding", "rounding"),
   /** A lopsided tolerance: the nominal height is not its middle. */
-  LOPSIDED_TOLERANCE("lopsidedTolerance", "nominal off the middle of its tolerance"),
+  LOPSIDED_TOLERANCE("lopsidedTolerance", "lopsided tolerance"),
   /** The axis stops anywhere within its smallest step. */
   SMALLEST_STEP("smallestStep", "smallest step"),
   /** The axis comes back to nearly the same place. */

@@ -32,6 +32,20 @@ public record FloorError(Band digsUm, Band liftsUm) {
         Math.abs(lower.atHigh() - upper.map(FloorError::atHigh).orElse(0.0)));
   }
 
+  /**
+   * The same with its sign: above zero the step comes out too high. A floor that is too deep makes
+   * the step below another level higher, and the step above it lower.
+   *
+   * @param lower error of the lower level
+   * @param upper error of the upper level; absent where it is uncut stock, which has none
+   */
+  public static Band heightOfStepUm(FloorError lower, Optional<FloorError> upper) {
+    return Band.spanning(
+        lower.atLow() - upper.map(FloorError::atLow).orElse(0.0),
+        lower.atTypical() - upper.map(FloorError::atTypical).orElse(0.0),
+        lower.atHigh() - upper.map(FloorError::atHigh).orElse(0.0));
+  }
+
   private double atLow() {
     return digsUm.low() - liftsUm.low();
   }

@@ -1,5 +1,6 @@
 package hairline.checks.finding;
 
+import hairline.checks.budget.StepBudget;
 import hairline.checks.motion.Place;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -35,6 +36,7 @@ public final class Collector {
   private final Map<Key, Group> groups = new LinkedHashMap<>();
   private final Map<Missing, NotChecked> notChecked = new LinkedHashMap<>();
   private final Set<Assumption> assumptions = new LinkedHashSet<>();
+  private final List<StepBudget> budgets = new ArrayList<>();
   private final List<Occurrence> ofThisBlock = new ArrayList<>();
   private final Set<Line> unreadLines = new HashSet<>();
 
@@ -132,6 +134,16 @@ public final class Collector {
   /** Takes note of a default that was used. */
   public void assumed(Assumption assumption) {
     assumptions.add(assumption);
+  }
+
+  /** Takes the error budget of a step. */
+  public void budget(StepBudget budget) {
+    budgets.add(budget);
+  }
+
+  /** The error budgets of steps, in the order they were drawn up. */
+  public List<StepBudget> budgets() {
+    return List.copyOf(budgets);
   }
 
   /** The groups so far, in the order they began. */

@@ -1,5 +1,6 @@
 package hairline.checks.finding;
 
+import hairline.checks.budget.StepBudget;
 import java.util.List;
 import java.util.Map;
 
@@ -20,6 +21,7 @@ import java.util.Map;
  * @param macroUnread whether a macro statement was met that is not read
  * @param notUnderstood whether a block, a number or a call was met that could not be followed, so
  *     that axes or modes are unknown behind it
+ * @param budgets the error budgets of steps, in the order of their places
  */
 public record ProgramResult(
     String program,
@@ -33,7 +35,16 @@ public record ProgramResult(
     Map<SourceLine, String> excerpts,
     boolean stepBudgetReached,
     boolean macroUnread,
-    boolean notUnderstood) {
+    boolean notUnderstood,
+    List<Budget> budgets) {
+
+  /**
+   * The error budget of a step.
+   *
+   * @param step the budget
+   * @param blockDelete with which setting of the block-delete switch it holds
+   */
+  public record Budget(StepBudget step, Finding.BlockDelete blockDelete) {}
 
   /** A line of one of the files. */
   public record SourceLine(int file, int line) {}
@@ -45,5 +56,36 @@ public record ProgramResult(
     notChecked = List.copyOf(notChecked);
     assumptions = List.copyOf(assumptions);
     excerpts = Map.copyOf(excerpts);
+    budgets = List.copyOf(budgets);
+  }
+
+  /** A result without budgets. */
+  public ProgramResult(
+      String program,
+      List<String> files,
+      List<Finding> findings,
+      List<Finding> accepted,
+      List<NotChecked> notChecked,
+      List<Assumption> assumptions,
+      String sheet,
+      boolean embeddedSheet,
+      Map<SourceLine, String> excerpts,
+      boolean stepBudgetReached,
+      boolean macroUnread,
+      boolean notUnderstood) {
+    this(
+        program,
+        files,
+        findings,
+        accepted,
+        notChecked,
+        assumptions,
+        sheet,
+        embeddedSheet,
+        excerpts,
+        stepBudgetReached,
+        macroUnread,
+        notUnderstood,
+        List.of());
   }
 }

@@ -137,7 +137,8 @@ public final class ProgramCheck {
         excerpts(files, findings),
         runs.stream().anyMatch(Run::isStepBudgetReached),
         runs.stream().anyMatch(Run::isMacroUnread),
-        runs.stream().anyMatch(Run::isNotUnderstood));
+        runs.stream().anyMatch(Run::isNotUnderstood),
+        BlockDeleteMerge.budgets(runs));
   }
 
   /** What either run could not decide, with the larger count where both could not. */

@@ -1,6 +1,8 @@
 package hairline.checks.rules;
 
+import hairline.checks.budget.StepBudget;
 import hairline.checks.cutting.Certainty;
+import hairline.checks.finding.Accepts;
 import hairline.checks.finding.Assumption;
 import hairline.checks.finding.Collector;
 import hairline.checks.finding.Level;
@@ -119,5 +121,15 @@ public final class RuleContext {
    */
   public void notChecked(String reason, Place at) {
     collector.notChecked(info.name(), reason, Optional.of(at));
+  }
+
+  /** Hands on the error budget of a step. */
+  public void budget(StepBudget budget) {
+    collector.budget(budget);
+  }
+
+  /** The same, of which nothing is reported, not even what it could not decide. */
+  RuleContext quiet() {
+    return new RuleContext(info, Map.of(), setup, stages, new Collector(new Accepts(), Map.of()));
   }
 }

@@ -1,5 +1,6 @@
 package hairline.checks.rules;
 
+import hairline.checks.budget.StepBudget;
 import hairline.checks.finding.Accept;
 import hairline.checks.finding.AcceptSeen;
 import hairline.checks.finding.Accepts;
@@ -178,6 +179,10 @@ final class Run {
   /** Whether a block was not understood, so that what follows is not checked in full. */
   boolean isNotUnderstood() {
     return notUnderstood;
+  }
+
+  List<StepBudget> budgets() {
+    return collector.budgets();
   }
 
   List<NotChecked> notChecked() {

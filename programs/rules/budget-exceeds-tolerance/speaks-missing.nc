@@ -1,0 +1,18 @@
+%
+O1 (a step 0.6 µm too high, in a room of which nothing is known)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-3. Y0. Z1.
+Z-0.02
+G1 X3. F100.
+G0 X-3. Z1.
+Y0.2
+Z-0.0246
+G1 X3. ; expect budget-exceeds-tolerance error: fails above 0.8 µm && not known, and not counted: environment (environment.swing, environment.expansion, environment.loop)
+G0 Z1.
+M5
+M30
+%

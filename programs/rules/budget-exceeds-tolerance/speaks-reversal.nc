@@ -1,0 +1,19 @@
+%
+O1 (a step as declared, its lower level approached from below)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-3. Y0. Z1.
+Z-0.02
+G1 X3. F100.
+G0 X-3.
+Y0.2
+Z-0.03
+Z-0.024
+G1 X3. ; expect budget-exceeds-tolerance error: fails above 0.8 µm && reversal ±0.5 µm
+G0 Z1.
+M5
+M30
+%
