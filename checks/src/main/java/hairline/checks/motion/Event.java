@@ -144,6 +144,15 @@ public interface Event {
   /** Two codes that exclude each other in one block. */
   record CodesConflict(Place at, String first, String second, String why) implements Event {}
 
+  /**
+   * Axis words with no motion code since a G80 in an earlier block.
+   *
+   * @param cancelled that G80
+   * @param taken the motion that is followed: the G0 or G1 from before, G0 where none stood; empty
+   *     where none can be told, then the axes are unknown
+   */
+  record MotionNotStated(Place at, Place cancelled, Optional<String> taken) implements Event {}
+
   /** A word that should have a number the control accepts, and has not (e.g. negative F, T1.5). */
   record WordRefused(Place at, String word, String why) implements Event {}
 

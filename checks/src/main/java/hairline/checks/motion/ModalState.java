@@ -41,6 +41,11 @@ final class ModalState {
   private @Nullable Code motion;
   private boolean motionUnknown;
   private boolean motionCancelled;
+
+  /** The last of G0 to G3 and G38.2; a cycle stands beside it (common practice, no source). */
+  private @Nullable Code lastMotion;
+
+  private boolean lastMotionUnknown;
   private boolean toolChangedSinceOffset;
 
   private @Nullable Modes snapshot;
@@ -377,9 +382,28 @@ final class ModalState {
     return motionCancelled;
   }
 
+  /**
+   * What a straight motion would be read as where a block behind G80 states none: the G0 or G1 that
+   * stood before, G0 where none did; absent where an arc or a probing move stood, or what stood is
+   * not known.
+   */
+  @Nullable Code straightBeforeCancel() {
+    if (lastMotionUnknown) {
+      return null;
+    }
+    if (lastMotion == null) {
+      return Code.G0;
+    }
+    return lastMotion == Code.G0 || lastMotion == Code.G1 ? lastMotion : null;
+  }
+
   /** A motion code is in force. */
   void setMotion(Code code) {
     motion = code;
+    if (!code.isCycle()) {
+      lastMotion = code;
+      lastMotionUnknown = false;
+    }
     motionUnknown = false;
     motionCancelled = false;
   }
@@ -394,6 +418,7 @@ final class ModalState {
   /** A motion may be in force; it is not known which. */
   void forgetMotion() {
     motion = null;
+    lastMotionUnknown = true;
     motionUnknown = true;
     motionCancelled = false;
   }

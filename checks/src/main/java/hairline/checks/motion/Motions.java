@@ -5,6 +5,7 @@ import hairline.parser.Span;
 import hairline.parser.Word;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,12 +37,13 @@ final class Motions {
   private final ShiftCodes shiftCodes;
   private final CycleMotions cycles;
 
-  /** After G80: whether it was told that axis words mean nothing certain. */
-  private boolean cancelTold;
+  /** The last G80 that ended a motion. */
+  private Place cancelledAt;
 
   Motions(Control control, Assumptions assumptions, Forgetting forgetting) {
     this.control = control;
     this.modal = control.modal;
+    cancelledAt = control.at();
     this.assumptions = assumptions;
     this.forgetting = forgetting;
     axisWords = new AxisWords(control);
@@ -81,7 +83,7 @@ final class Motions {
       modal.setMotion(stated);
     } else if (words.has(Code.G80)) {
       modal.cancelMotion();
-      cancelTold = false;
+      cancelledAt = control.at(words.span(CodeGroup.CYCLE_CANCEL));
     }
     Code motion = modal.motion();
     if (motion == null || !motion.isCycle()) {
@@ -165,12 +167,19 @@ final class Motions {
     Code code = modal.motion();
     Span span = words.span(MOTION_GROUPS, letters(code));
     if (code == null) {
-      if (modal.motionUnknown() || modal.motionCancelled()) {
+      if (modal.motionUnknown() || words.has(Code.G80)) {
         withoutMotion(words, span);
         return;
       }
-      assumptions.motion(span);
-      code = Code.G1;
+      if (modal.motionCancelled()) {
+        code = afterCancel(words, span);
+        if (code == null) {
+          return;
+        }
+      } else {
+        assumptions.motion(span);
+        code = Code.G1;
+      }
       modal.setMotion(code);
     }
     boolean straight = code == Code.G0 || code == Code.G1;
@@ -199,10 +208,9 @@ final class Motions {
     }
   }
 
-  /** Axis words while no motion is in force, or an unknown one. */
+  /** Axis words beside G80, or while it is not known which motion is in force. */
   private void withoutMotion(BlockWords words, Span span) {
-    if (modal.motionCancelled() && !cancelTold) {
-      cancelTold = true;
+    if (words.has(Code.G80)) {
       control.emit(
           new Event.CodesConflict(
               control.at(span),
@@ -212,6 +220,23 @@ final class Motions {
     }
     forgetting.namedAxes(words);
     forgetting.tell(span);
+  }
+
+  /**
+   * Axis words in a later block than G80, and no motion code since. Many controls go on with the
+   * motion from before the cycle (common practice, no source); that is followed, and told.
+   */
+  private @Nullable Code afterCancel(BlockWords words, Span span) {
+    Code taken = modal.straightBeforeCancel();
+    control.emit(
+        new Event.MotionNotStated(
+            control.at(span), cancelledAt, Optional.ofNullable(taken).map(Code::text)));
+    if (taken == null) {
+      forgetting.motion();
+      forgetting.namedAxes(words);
+      forgetting.tell(span);
+    }
+    return taken;
   }
 
   private void straight(BlockWords words, Span span, boolean rapid) {

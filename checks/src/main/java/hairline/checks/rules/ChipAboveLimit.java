@@ -29,17 +29,19 @@ public final class ChipAboveLimit implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    ToothCuts.each(
-        context,
-        on,
-        tooth ->
-            context
-                .need(tooth.tool(), ToolKeys.MAX_FEED_PER_TOOTH, tooth.cut().at())
-                .filter(limit -> tooth.feedPerToothUm() > limit.um() * (1 + EQUAL_WITHIN))
-                .ifPresent(limit -> speak(context, tooth, limit.um())));
+    ToothCuts.each(context, on, tooth -> judge(context, tooth, ""));
+    ToothCuts.eachDown(context, on, tooth -> judge(context, tooth, " straight down"));
   }
 
-  private static void speak(RuleContext context, ToothCuts.ToothCut tooth, double limitUm) {
+  private static void judge(RuleContext context, ToothCuts.ToothCut tooth, String way) {
+    context
+        .need(tooth.tool(), ToolKeys.MAX_FEED_PER_TOOTH, tooth.cut().at())
+        .filter(limit -> tooth.feedPerToothUm() > limit.um() * (1 + EQUAL_WITHIN))
+        .ifPresent(limit -> speak(context, tooth, way, limit.um()));
+  }
+
+  private static void speak(
+      RuleContext context, ToothCuts.ToothCut tooth, String way, double limitUm) {
     double enough =
         StrictMath.floor(
             FeedPerTooth.feedMmPerMin(limitUm, tooth.rpm(), tooth.mill().flutes())
@@ -48,18 +50,20 @@ public final class ChipAboveLimit implements Rule {
         context
             .occurrence(
                 tooth.cut().at(),
-                "feed per tooth "
+                "feed per tooth"
+                    + way
+                    + " "
                     + Quantities.um(tooth.feedPerToothUm(), limitUm)
                     + ", the tool bears "
                     + Quantities.um(limitUm))
             .fact(tooth.arithmetic())
             .fact("limit from " + tooth.tool().path(ToolKeys.MAX_FEED_PER_TOOTH))
-            .cure("F" + Quantities.significant(enough, 9) + " or less at this speed")
+            .cure(tooth.feedWord(enough) + " or less at this speed")
             .figure("feedPerTooth", tooth.feedPerToothUm(), "µm")
             .figure("limit", limitUm, "µm")
             .figure("feedThatWouldDo", enough, "mm/min")
             .operation(tooth.cut().move().modes().operation())
-            .cause(tooth.cause())
+            .cause(tooth.cause() + way)
             .severity(tooth.feedPerToothUm()));
   }
 }

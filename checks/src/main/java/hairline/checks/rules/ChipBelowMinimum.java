@@ -91,10 +91,7 @@ public final class ChipBelowMinimum implements Rule {
                               + tooth.tool().path(ToolKeys.EDGE_RADIUS)
                               + ", ratio from "
                               + MaterialKeys.MINIMUM_CHIP_RATIO.path())
-                      .cure(
-                          "F"
-                              + Quantities.significant(enough, 9)
-                              + " or more at this speed makes a chip")
+                      .cure(tooth.feedWord(enough) + " or more at this speed makes a chip")
                       .figure("chip", chip.chipUm().typical(), "µm")
                       .figure("minimum", minimumUm.typical(), "µm")
                       .figure("feedPerTooth", tooth.feedPerToothUm(), "µm")

@@ -35,5 +35,24 @@ public final class CodesConflict implements Rule {
                         event.first() + " and " + event.second() + " in one block: " + event.why())
                     .cure("a block for each")
                     .cause(event.first() + " " + event.second())));
+    on.event(
+        Event.MotionNotStated.class,
+        event ->
+            context.report(
+                context
+                    .lesserOccurrence(
+                        event.at(),
+                        "axis words with no motion code since G80 in line "
+                            + event.cancelled().line()
+                            + "; controls differ in what they do then")
+                    .fact(
+                        event
+                            .taken()
+                            .map(
+                                code ->
+                                    "followed as " + code + ", as where G80 ends the cycle only")
+                            .orElse("no G0 or G1 stood last before it: the axes are unknown"))
+                    .cure("G0 or G1 in this block")
+                    .cause("no motion since G80")));
   }
 }

@@ -55,10 +55,7 @@ public final class FeedBelowEdgeRadius implements Rule {
                     occurrence
                         .fact(tooth.arithmetic())
                         .fact("edge radius from " + tooth.tool().path(ToolKeys.EDGE_RADIUS))
-                        .cure(
-                            "F"
-                                + Quantities.significant(enough, 9)
-                                + " or more at this speed, or a sharper edge")
+                        .cure(tooth.feedWord(enough) + " or more at this speed, or a sharper edge")
                         .figure("feedPerTooth", feedUm, "µm")
                         .figure("edgeRadius", edgeUm.typical(), "µm")
                         .figure("feedThatWouldDo", enough, "mm/min")

@@ -33,6 +33,7 @@ public final class LengthOffsetMissing implements Rule {
   /** Which tool waits for its length offset. */
   private static final class Waiting {
     Optional<ToolChanged> change = Optional.empty();
+    Optional<LengthOffsetSet> takenBack = Optional.empty();
     boolean offset;
   }
 
@@ -46,14 +47,22 @@ public final class LengthOffsetMissing implements Rule {
         ToolChanged.class,
         change -> {
           waiting.change = Optional.of(change);
+          waiting.takenBack = Optional.empty();
           waiting.offset = false;
         });
-    on.event(LengthOffsetSet.class, set -> waiting.offset = set.number() != 0);
+    on.event(
+        LengthOffsetSet.class,
+        set -> {
+          if (waiting.offset && set.number() == 0) {
+            waiting.takenBack = Optional.of(set);
+          }
+          waiting.offset = set.number() != 0;
+        });
     on.event(
         Cut.class,
         cut -> {
           if (!waiting.offset && waiting.change.isPresent() && movesZ(cut)) {
-            speak(context, cut, waiting.change.get());
+            speak(context, cut, waiting.change.get(), waiting.takenBack);
             waiting.change = Optional.empty();
           }
         });
@@ -67,12 +76,25 @@ public final class LengthOffsetMissing implements Rule {
                 && (!move.from().knows(Axis.Z) || move.from().zPm() != move.to().zPm())));
   }
 
-  private static void speak(RuleContext context, Cut cut, ToolChanged change) {
+  private static void speak(
+      RuleContext context, Cut cut, ToolChanged change, Optional<LengthOffsetSet> takenBack) {
     String tool = change.after().value().map(n -> "tool " + n).orElse("the tool");
     context.report(
         context
-            .occurrence(cut.at(), tool + " moves in Z without a length offset since its change")
-            .fact("put in the spindle at line " + change.at().line() + ", no G43 since")
+            .occurrence(
+                cut.at(),
+                tool
+                    + " moves in Z "
+                    + (takenBack.isPresent()
+                        ? "after its length offset was taken back"
+                        : "without a length offset since its change"))
+            .fact(
+                "put in the spindle at line "
+                    + change.at().line()
+                    + ", "
+                    + takenBack
+                        .map(set -> "G49 or H0 at line " + set.at().line() + " took G43 back")
+                        .orElse("no G43 since"))
             .cure(
                 change.after().value().map(n -> "G43 H" + n).orElse("G43 with the tool's H number")
                     + " before this move")

@@ -69,7 +69,14 @@ public final class SurfaceSpeedOff implements Rule {
       NumberRange range,
       double diameterMm,
       double speedMPerMin) {
-    double limit = speedMPerMin < range.lo() ? range.lo() : range.hi();
+    boolean slow = speedMPerMin < range.lo();
+    double limit = slow ? range.lo() : range.hi();
+    double rpm = SurfaceSpeed.rpm(limit, diameterMm);
+    // To the side on which the limit holds; the least doubt of a product must not add a turn.
+    double enough =
+        slow
+            ? StrictMath.ceil(rpm * (1 - EQUAL_WITHIN))
+            : StrictMath.floor(rpm * (1 + EQUAL_WITHIN));
     context.report(
         context
             .occurrence(
@@ -88,10 +95,8 @@ public final class SurfaceSpeedOff implements Rule {
                     + Quantities.rpm(tooth.rpm())
                     + "; range from "
                     + tooth.tool().path(ToolKeys.SURFACE_SPEED_M_PER_MIN))
-            .cure(
-                "S"
-                    + Quantities.significant(
-                        StrictMath.rint(SurfaceSpeed.rpm(limit, diameterMm)), 9))
+            .cure("S" + Quantities.significant(enough, 9) + (slow ? " or more" : " or less"))
+            .figure("speedThatWouldDo", enough, "rpm")
             .figure("surfaceSpeed", speedMPerMin, "m/min")
             .figure("limit", limit, "m/min")
             .figure("diameter", diameterMm, "mm")

@@ -33,7 +33,8 @@ public final class ToolUnlisted implements Rule {
         ToolChanged.class,
         change -> {
           Optional<Integer> tool = change.after().value();
-          if (tool.isEmpty() || context.setup().tool(tool.get()).isPresent()) {
+          // T0 takes the tool out and puts none in (common practice, no source).
+          if (tool.isEmpty() || tool.get() == 0 || context.setup().tool(tool.get()).isPresent()) {
             return;
           }
           if (context.setup().embedded()) {

@@ -5,6 +5,7 @@ import hairline.checks.cutting.Engagement;
 import hairline.checks.cutting.FeedPerTooth;
 import hairline.checks.finding.Quantities;
 import hairline.checks.motion.Event;
+import hairline.checks.motion.Modes;
 import hairline.checks.motion.Move;
 import hairline.checks.motion.Position;
 import hairline.checks.setup.Tool;
@@ -111,6 +112,18 @@ final class ToothCuts {
           + Quantities.um(feedPerToothUm);
     }
 
+    /**
+     * A feed as a cure names it: "F265", or in its unit where F counts something else than mm/min.
+     */
+    String feedWord(double mmPerMin) {
+      Modes modes = cut.move().modes();
+      boolean plain =
+          modes.feedMode().is(Modes.FeedMode.PER_MINUTE) && modes.units().is(Modes.Units.MM);
+      return plain
+          ? "F" + Quantities.significant(mmPerMin, 9)
+          : "a feed of " + Quantities.significant(mmPerMin, 9) + " mm/min";
+    }
+
     /** What is the same for cuts that share a fault. */
     String conditions() {
       return "tool "
@@ -143,6 +156,28 @@ final class ToothCuts {
             toothCut(context, cut, mills).ifPresent(consumer);
           }
         });
+  }
+
+  /** Calls the consumer for each move straight down into the part, cycles included. */
+  static void eachDown(RuleContext context, Subscriptions on, Consumer<ToothCut> consumer) {
+    Map<Integer, Optional<EndMill>> mills = new HashMap<>();
+    on.event(
+        Cut.class,
+        cut -> {
+          if (goesStraightDown(cut)) {
+            toothCut(context, cut, mills).ifPresent(consumer);
+          }
+        });
+  }
+
+  private static boolean goesStraightDown(Cut cut) {
+    Move move = cut.move();
+    return cut.contact() == Contact.YES
+        && move.kind() == Move.Kind.LINE
+        && move.from().knowsXyz()
+        && move.to().knowsXyz()
+        && !movesSideways(move.from(), move.to(), false)
+        && move.to().zPm() < move.from().zPm();
   }
 
   /**

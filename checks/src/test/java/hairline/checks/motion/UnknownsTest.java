@@ -138,15 +138,31 @@ class UnknownsTest {
   @Test
   void axisWordsBesideG80Conflict() {
     // physics.md §12 of the project: controls differ.
-    List<Event> events =
-        Runs.events(Runs.TENTH_UM, "G0 X0 Y0 Z0", "G80 X1", "Y1", "X2", "G1 X3 F1");
+    List<Event> events = Runs.events(Runs.TENTH_UM, "G0 X0 Y0 Z0", "G80 X1", "G1 Y1 F1");
     assertThat(Runs.only(Event.CodesConflict.class, events).first()).isEqualTo("G80");
     List<Move> moves = Runs.of(Move.class, events);
     assertThat(moves).hasSize(2);
     assertThat(moves.get(1).from().knows(Axis.X)).isFalse();
-    assertThat(moves.get(1).from().knows(Axis.Y)).isFalse();
+    assertThat(moves.get(1).from().knows(Axis.Y)).isTrue();
     assertThat(Runs.moves("G0 X0", "G80 G0 X1", "X2")).hasSize(3);
     assertThat(Runs.of(Event.CodesConflict.class, "G0 X0", "G80", "G92 X0", "G28 X0")).isEmpty();
+  }
+
+  /** Common practice, no source: a cycle stands beside G0 and G1, and G80 ends the cycle only. */
+  @Test
+  void axisWordsBehindG80GoOnWithTheStraightMotionFromBefore() {
+    assertThat(Runs.moves("G0 X0 Y0 Z3", "G81 X1 Z-1 R1 F10", "G80", "X5", "G1 X6"))
+        .contains("RAPID X5 Y0 Z3", "LINE X6 Y0 Z3");
+    assertThat(Runs.moves("G1 X0 Y0 Z3 F10", "G80", "X5", "X6"))
+        .containsExactly("LINE X0 Y0 Z3", "LINE X5 Y0 Z3", "LINE X6 Y0 Z3");
+    Event.MotionNotStated none = Runs.only(Event.MotionNotStated.class, "G17 G80", "X5", "X6");
+    assertThat(none.taken()).contains("G0");
+    assertThat(none.cancelled().line()).isEqualTo(1);
+    List<Event> arc = Runs.events(Runs.TENTH_UM, "G2 X0 Y0 R1 F10", "G80", "X5", "Y5", "G0 Z1");
+    assertThat(Runs.only(Event.MotionNotStated.class, arc).taken()).isEmpty();
+    List<Move> moves = Runs.of(Move.class, arc);
+    assertThat(moves.get(moves.size() - 1).to().knows(Axis.X)).isFalse();
+    assertThat(Runs.of(Event.MotionNotStated.class, "G0 X0", "G80", "G1 X1", "X2")).isEmpty();
   }
 
   @Test

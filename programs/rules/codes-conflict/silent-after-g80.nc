@@ -1,0 +1,16 @@
+%
+O1 (the motion stands behind each G80)
+G21 G17 G40 G49 G80 G90 G94
+G54
+S3000 M3
+G0 G43 H2 Z5.
+G0 X0. Y0.
+G81 X1. Z-1. R1. F100.
+G80 G0 X2.
+X3.
+G81 X4. Z-1. R1. F100.
+G80
+G1 X5. F100.
+M5
+M30
+%
