@@ -39,7 +39,7 @@ public final class ProgramIndexer {
   static final int REPEATED_CAP = 1_000;
 
   private static final Span LINE_START = new Span(1, 1);
-  private static final String MARK = "hairline:";
+  private static final String MARK = "hairline";
 
   private final int file;
   private final EventSink sink;

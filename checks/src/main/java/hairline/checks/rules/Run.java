@@ -130,7 +130,7 @@ final class Run {
       for (ProgramIndex.Remark remark : programFiles.index(file).remarks()) {
         Accept.read(
                 new Place(file, remark.line(), remark.span()), remark.text(), remark.standsAlone())
-            .ifPresent(
+            .forEach(
                 accept -> {
                   accepts.add(accept, remark.blockLine());
                   dispatch(new AcceptSeen(accept));

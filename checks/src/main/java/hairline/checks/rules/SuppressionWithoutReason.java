@@ -3,10 +3,13 @@ package hairline.checks.rules;
 import com.google.auto.service.AutoService;
 import hairline.checks.finding.AcceptSeen;
 import hairline.checks.finding.Level;
+import hairline.checks.setup.Nearest;
+import java.util.List;
+import java.util.Optional;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
 
-/** An accept comment with no reason, or of an unknown rule. */
+/** An accept comment with no reason, of an unknown rule, or of another form. */
 @AutoService(Rule.class)
 public final class SuppressionWithoutReason implements Rule {
   private static final RuleInfo INFO =
@@ -14,7 +17,7 @@ public final class SuppressionWithoutReason implements Rule {
               "suppression-without-reason",
               Level.WARNING,
               Group.STATE,
-              "an accept comment without a reason, or of an unknown rule",
+              "an accept comment without a reason, of an unknown rule, or of another form",
               Need.WORDS)
           .withoutLimit("a reason stands there or it does not");
 
@@ -29,12 +32,27 @@ public final class SuppressionWithoutReason implements Rule {
         AcceptSeen.class,
         seen -> {
           String rule = seen.accept().rule();
-          if (Rules.named(rule).isEmpty()) {
+          Optional<String> problem = seen.accept().problem();
+          if (problem.isPresent()) {
+            context.report(
+                context
+                    .occurrence(
+                        seen.at(), "a comment to hairline is not understood: " + problem.get())
+                    .fact("the comment accepts nothing")
+                    .cure(
+                        "hairline: accept RULE: why, several rules joined by commas; another first"
+                            + " word where it is not meant for hairline")
+                    .cause("form: " + problem.get()));
+          } else if (Rules.named(rule).isEmpty()) {
+            List<String> names = Rules.all().stream().map(r -> r.info().name()).toList();
             context.report(
                 context
                     .occurrence(seen.at(), "no rule has the name " + rule)
                     .fact("the comment accepts nothing")
-                    .cure("a name from the list of rules")
+                    .cure(
+                        Nearest.of(rule, names)
+                            .map(near -> "the nearest name is " + near)
+                            .orElse("a name from the list of rules"))
                     .cause("unknown " + rule));
           } else if (seen.accept().reason().isEmpty()) {
             context.report(

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hairline.checks.motion.Place;
 import hairline.parser.Span;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class AcceptTest {
@@ -15,7 +17,9 @@ class AcceptTest {
   }
 
   private static Accept read(int line, String text) {
-    return Accept.read(line(line), text, true).orElseThrow();
+    List<Accept> all = Accept.read(line(line), text, true);
+    assertThat(all).hasSize(1);
+    return all.get(0);
   }
 
   @Test
@@ -42,9 +46,42 @@ class AcceptTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"", "hairline", "hairline: reject syntax: x", "about hairline: accept x: y"})
+      strings = {"", "hairlines", "hairline-thin slot", "about hairline: accept x: y"})
   void passesOverOtherComments(String text) {
     assertThat(Accept.read(line(1), text, true)).isEmpty();
+  }
+
+  @Test
+  void readsSeveralRulesJoinedByCommas() {
+    List<Accept> all =
+        Accept.read(line(3), "hairline: accept syntax , End-Missing until end: both: why", true);
+    assertThat(all).extracting(Accept::rule).containsExactly("syntax", "end-missing");
+    assertThat(all)
+        .allMatch(accept -> accept.untilEnd() && accept.reason().equals(Optional.of("both: why")));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "hairline | no colon",
+        "HAIRLINE accept straight-plunge: soft | no colon",
+        "hairline: | nothing stands",
+        "hairline: ignore syntax: x | not ignore",
+        "hairline: accept | no rule",
+        "hairline: accept : soft | no rule",
+        "hairline: accept straight-plunge known stuff | a colon is due",
+        "hairline: accept syntax, : soft | a colon is due",
+        "hairline: accept syntax end-missing: soft | a comma",
+        "hairline: accept syntax until: soft | until end",
+      })
+  void seesWhatItDoesNotUnderstand(String text, String part) {
+    Accept accept = read(1, text);
+    assertThat(accept.problem().orElse("")).contains(part);
+    assertThat(accept.reason()).isEmpty();
+    Accepts accepts = new Accepts();
+    accepts.add(accept, 1);
+    assertThat(accepts.unused()).as("told as not understood, and once").isEmpty();
   }
 
   @Test

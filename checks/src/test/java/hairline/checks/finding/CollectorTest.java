@@ -77,7 +77,7 @@ class CollectorTest {
 
   @Test
   void keepsWhatIsAcceptedApart() {
-    accepts.add(Accept.read(line(4), "hairline: accept step: why", false).orElseThrow(), 4);
+    accepts.add(Accept.read(line(4), "hairline: accept step: why", false).get(0), 4);
     report("step", Level.ERROR, 3, "a", 1);
     report("step", Level.ERROR, 4, "a", 1);
     assertThat(collector.findings().values())
