@@ -90,10 +90,12 @@ public final class ProgramFiles {
     Path name = file.getFileName();
     String text = name == null ? "" : name.toString();
     int dot = text.lastIndexOf('.');
+    // As the user wrote it: a relative program has relative files beside it.
+    Path parent = file.getParent();
     ProgramFiles files =
         new ProgramFiles(
             sink,
-            Optional.of(file.toAbsolutePath().normalize()).map(Path::getParent),
+            Optional.of(parent == null ? Path.of("") : parent),
             dot > 0 ? text.substring(dot) : "");
     files.add(PartPrograms.of(file));
     files.realPath(file).ifPresent(path -> files.indexOfPath.put(path, 0));

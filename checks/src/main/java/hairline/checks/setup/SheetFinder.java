@@ -19,17 +19,20 @@ public final class SheetFinder {
    * in the program's folder, else in the nearest folder above it. A link that leads nowhere counts
    * as found, so that reading it tells the user.
    *
-   * @return the sheet as the user would name it: below the working folder as a relative path where
-   *     the program is one; nothing where there is no sheet
+   * @return the sheet as the user would name it: as a relative path where the program is one;
+   *     nothing where there is no sheet
    */
   public static Optional<Path> find(Path program) {
-    Path absolute = program.toAbsolutePath().normalize();
-    Optional<Path> found = findAbsolute(absolute);
+    return find(program, Path.of("").toAbsolutePath().normalize());
+  }
+
+  /** The same, run in another folder. */
+  static Optional<Path> find(Path program, Path here) {
+    Optional<Path> found = findAbsolute(here.resolve(program).normalize());
     if (program.isAbsolute()) {
       return found;
     }
-    Path here = Path.of("").toAbsolutePath().normalize();
-    return found.map(sheet -> sheet.startsWith(here) ? here.relativize(sheet) : sheet);
+    return found.map(sheet -> here.relativize(sheet));
   }
 
   private static Optional<Path> findAbsolute(Path program) {

@@ -213,6 +213,17 @@ class SheetFilesTest {
   }
 
   @Test
+  void aSheetAboveTheWorkingFolderIsNamedFromThere() throws IOException {
+    write("setup.yaml", "");
+    Path here = root.resolve("jobs/insert");
+    assertThat(SheetFinder.find(Path.of("a.nc"), here)).contains(Path.of("../../setup.yaml"));
+    assertThat(SheetFinder.find(Path.of("../b.nc"), here)).contains(Path.of("../../setup.yaml"));
+    write("jobs/insert/x/setup.yaml", "");
+    assertThat(SheetFinder.find(Path.of("x/a.nc"), here)).contains(Path.of("x/setup.yaml"));
+    assertThat(SheetFinder.find(here.resolve("a.nc"), here)).contains(root.resolve("setup.yaml"));
+  }
+
+  @Test
   void askedForComesFirstAndTheEmbeddedSheetLast() throws Exception {
     Path program = write("a.nc", "%");
     Path own = write("a.setup.yaml", "gauge: {uncertainty: 1 um}\n");
