@@ -175,8 +175,9 @@ final class CheckCommand implements Action {
             ReportOptions.USUAL_WIDTH,
             asked,
             new Conditions(List.copyOf(onlyThese), List.copyOf(notThese), whatIf(sheets)));
+    boolean seen = format == ReportFormat.TEXT && !verbose && streams.bothInOnePlace();
     CheckRun run =
-        new CheckRun(selection, sheets, options, allowUnread, summary, surfaces, messages);
+        new CheckRun(selection, sheets, options, allowUnread, summary, surfaces, seen, messages);
     try (Reports open = new Reports(format, streams.out(), wanted, options, messages)) {
       try (Progress progress = Progress.start(streams, inputs.size(), !quiet)) {
         run.run(inputs, workers, progress, open::program);

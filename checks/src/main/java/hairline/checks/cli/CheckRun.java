@@ -20,9 +20,11 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -40,7 +42,9 @@ final class CheckRun {
   private final boolean allowUnread;
   private final boolean withSummary;
   private final Surfaces surfaces;
+  private final boolean reportIsSeen;
   private final Messages messages;
+  private final Set<String> told = new HashSet<>();
   private ExitStatus status = ExitStatus.CLEAN;
   private int checked;
   private int troubled;
@@ -49,6 +53,9 @@ final class CheckRun {
   private long accepted;
   private long undecided;
 
+  /**
+   * @param reportIsSeen whether the report on standard output is read where standard error is
+   */
   CheckRun(
       Selection selection,
       Sheets sheets,
@@ -56,6 +63,7 @@ final class CheckRun {
       boolean allowUnread,
       boolean withSummary,
       Surfaces surfaces,
+      boolean reportIsSeen,
       Messages messages) {
     this.selection = selection;
     this.check = ProgramCheck.of(selection).withCell(surfaces.cellPm());
@@ -64,6 +72,7 @@ final class CheckRun {
     this.allowUnread = allowUnread;
     this.withSummary = withSummary;
     this.surfaces = surfaces;
+    this.reportIsSeen = reportIsSeen;
     this.messages = messages;
   }
 
@@ -184,13 +193,20 @@ final class CheckRun {
     if (done.failed().isPresent()) {
       troubled++;
       status = status.and(done.failed().get().status());
-      messages.tell(done.failed().get());
+      tell(done.failed().get());
     } else {
       checked++;
       count(done.program().result().orElseThrow());
     }
     taker.take(done.program());
     progress.done(checked + troubled);
+  }
+
+  /** On standard error too, unless the report tells it before the same eyes; a sentence once. */
+  private void tell(Failed failed) {
+    if (!reportIsSeen && told.add(failed.trouble().sentence())) {
+      messages.tell(failed);
+    }
   }
 
   private void count(ProgramResult result) {

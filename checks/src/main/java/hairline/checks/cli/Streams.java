@@ -23,6 +23,7 @@ import java.util.Map;
  * @param err standard error: all else, UTF-8
  * @param outIsTerminal whether somebody looks at standard output
  * @param errIsTerminal whether somebody looks at standard error
+ * @param oneTarget whether both outputs are known to be one file or pipe
  * @param environment the environment variables
  */
 record Streams(
@@ -31,6 +32,7 @@ record Streams(
     PrintWriter err,
     boolean outIsTerminal,
     boolean errIsTerminal,
+    boolean oneTarget,
     Map<String, String> environment) {
 
   /** Those of the process. */
@@ -43,11 +45,17 @@ record Streams(
         utf8(new FileOutputStream(FileDescriptor.err)),
         isTerminal(1),
         isTerminal(2),
+        isOneFile(target(1), target(2)),
         System.getenv());
   }
 
   static PrintWriter utf8(OutputStream stream) {
     return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
+  }
+
+  /** Whether what is written to both lands before the same eyes. */
+  boolean bothInOnePlace() {
+    return oneTarget || (outIsTerminal && errIsTerminal);
   }
 
   /** Whether colour is welcome where nobody decided: NO_COLOR counts when present and not empty. */
@@ -68,6 +76,10 @@ record Streams(
     }
     Console console = System.console();
     return console != null && console.getClass().getName().equals("java.io.Console");
+  }
+
+  private static boolean isOneFile(String out, String err) {
+    return !out.isEmpty() && out.equals(err) && !out.equals("/dev/null");
   }
 
   private static boolean isPipe(String target) {

@@ -17,6 +17,7 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,6 +38,10 @@ final class TextReport implements ReportWriter {
 
   private final Writer out;
   private final ReportOptions options;
+
+  /** Troubles told, each with the first program that has it. */
+  private final Map<String, String> told = new HashMap<>();
+
   private boolean anything;
 
   TextReport(OutputStream out, ReportOptions options) {
@@ -68,9 +73,7 @@ final class TextReport implements ReportWriter {
     separate();
     line(paint(Paint.STRONG, Visible.of(program.name())));
     if (program.trouble().isPresent()) {
-      Trouble trouble = program.trouble().get();
-      labelled("unread", Paint.ERROR, trouble.sentence());
-      labelled("cure", Paint.QUIET, trouble.cure());
+      trouble(program.name(), program.trouble().get());
       return;
     }
     ProgramResult result = program.result().orElseThrow();
@@ -112,7 +115,7 @@ final class TextReport implements ReportWriter {
   private void quietly(CheckedProgram program) throws IOException {
     anything = true;
     if (program.trouble().isPresent()) {
-      line(Visible.of(program.name()) + ": not read: " + program.trouble().get().sentence());
+      quietly(program.name(), program.trouble().get());
       return;
     }
     ProgramResult result = program.result().orElseThrow();
@@ -128,6 +131,29 @@ final class TextReport implements ReportWriter {
               + finding.rule()
               + "]");
     }
+  }
+
+  private void trouble(String program, Trouble trouble) throws IOException {
+    String before = told.putIfAbsent(trouble.sentence(), program);
+    if (before != null) {
+      labelled("unchecked", Paint.ERROR, "for the same reason as " + before);
+      return;
+    }
+    String next = "unchecked";
+    for (String line : trouble.sentence().split("\n", -1)) {
+      labelled(next, Paint.ERROR, line);
+      next = "";
+    }
+    labelled("cure", Paint.QUIET, trouble.cure());
+  }
+
+  private void quietly(String program, Trouble trouble) throws IOException {
+    String before = told.putIfAbsent(trouble.sentence(), program);
+    String reason = before == null ? trouble.sentence() : "for the same reason as " + before;
+    line(
+        Visible.of(program)
+            + ": not checked: "
+            + reason.lines().map(Visible::of).collect(Collectors.joining("\n  ")));
   }
 
   private void sheet(ProgramResult result) throws IOException {

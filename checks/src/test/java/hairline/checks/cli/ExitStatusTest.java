@@ -88,6 +88,48 @@ class ExitStatusTest {
   }
 
   @Test
+  void aWrongSheetIsToldOnceForAllItsPrograms() throws IOException {
+    Files.writeString(folder.resolve("setup.yaml"), "machine: {resolutoin: 1 um}\n");
+    Ran ran = check(clean, faulty);
+    refused(ran, 2, "resolutoin");
+    assertThat(ran.err()).containsOnlyOnce("resolutoin");
+    assertThat(ran.out()).containsOnlyOnce("resolutoin").contains("2 inputs not checked");
+    assertThat(ran.out().replaceAll("\\s+", " "))
+        .contains("unchecked for the same reason as " + Inputs.name(clean));
+  }
+
+  @Test
+  void aFailureIsToldOnceBeforeTheSameEyes() {
+    String[] args = {"check", ONLY, "gone.nc"};
+    Ran terminal = Ran.with(Map.of(), true, new byte[0], args);
+    assertThat(terminal.out()).contains("`gone.nc` does not exist");
+    assertThat(terminal.err()).isEmpty();
+    assertThat(terminal.status()).isEqualTo(3);
+    String[] json = {"check", ONLY, "--format=json", "gone.nc"};
+    assertThat(Ran.with(Map.of(), true, new byte[0], json).err()).contains("gone.nc");
+    assertThat(Ran.of(args).err()).contains("gone.nc");
+  }
+
+  @Test
+  void pathsAreToldAsTheyWereTyped() throws IOException {
+    Path here = Path.of("target", "paths-test");
+    Files.createDirectories(here.resolve("prog"));
+    Files.writeString(here.resolve("setup.yaml"), "machine: {resolution: 0.1 um}\n");
+    Files.writeString(here.resolve("prog/main.nc"), "G21 G90\nG54\nM98 P8888\nM30\n");
+    Files.writeString(here.resolve("prog/8888.nc"), "G0 X1.00005\nM99\n");
+    for (String format : new String[] {"text", "json", "sarif", "junit"}) {
+      Ran ran = check("--format", format, "--summary", here.resolve("prog/main.nc"));
+      assertThat(ran.out()).contains("target/paths-test/prog/8888.nc");
+      assertThat(ran.out())
+          .as(format)
+          .doesNotContain(Path.of("").toAbsolutePath().toString().replace('\\', '/'));
+    }
+    assertThat(check(here.resolve("prog/main.nc")).out())
+        .contains("target/paths-test/prog/8888.nc:1:4")
+        .contains("target/paths-test/setup.yaml");
+  }
+
+  @Test
   void isThreeForAMacroUnlessThatIsAllowed() throws IOException {
     Path macro = program("macro.nc", "G21 G90\nG54\nWHILE [#1 LT 3] DO1\nM30\n");
     assertThat(check(macro).status()).isEqualTo(3);
@@ -265,6 +307,7 @@ class ExitStatusTest {
               broken,
               new WatchedOutput(OutputStream.nullOutputStream(), false),
               Streams.utf8(err),
+              false,
               false,
               false,
               Map.of());

@@ -42,6 +42,7 @@ record Ran(int status, String out, String err) {
             Streams.utf8(err),
             terminal,
             terminal,
+            false,
             environment);
     int status = Main.run(streams, args);
     return new Ran(status, "", err.toString(StandardCharsets.UTF_8));
