@@ -160,9 +160,7 @@ final class SyntaxProblems {
   /** The problem of a line beyond {@link Limits#LINE_BYTES}. */
   static Problem lineTooLong() {
     return syntax(
-        new Span(1, 1),
-        "a line of more than " + Limits.LINE_BYTES + " bytes",
-        "at most " + Limits.LINE_BYTES);
+        new Span(1, 1), "a line longer than is read", "at most " + Limits.LINE_BYTES + " bytes");
   }
 
   /** Something beyond a limit, which shows at a token. */

@@ -275,8 +275,8 @@ class LineReaderTest {
               new Problem(
                   Problem.Kind.SYNTAX,
                   new Span(1, 1),
-                  "a line of more than 65536 bytes",
-                  "at most 65536"));
+                  "a line longer than is read",
+                  "at most 65536 bytes"));
       assertThat(block.byteLength()).isEqualTo(Limits.LINE_BYTES + more);
       assertThat(block.text()).isEqualTo("1".repeat(Limits.TEXT_CODE_POINTS));
       assertThat(block.words()).isEmpty();

@@ -139,7 +139,7 @@ final class CheckCommand implements Action {
       names = {"-j", "--jobs"},
       paramLabel = "N",
       description = "Programs checked at a time (one for each core). The report is the same.")
-  private @Nullable Integer jobs;
+  private @Nullable String jobs;
 
   @Override
   public boolean verbose() {
@@ -216,11 +216,14 @@ final class CheckCommand implements Action {
     if (jobs == null) {
       return Runtime.getRuntime().availableProcessors();
     }
-    if (jobs < 1 || jobs > MOST_JOBS) {
+    int workers = jobs.matches("[0-9]{1,9}") ? Integer.parseInt(jobs) : 0;
+    if (workers < 1 || workers > MOST_JOBS) {
       throw Failed.of(
-          Failure.WRONG_OPTION, "--jobs takes 1 to " + MOST_JOBS + ", not " + jobs, "check ");
+          Failure.WRONG_OPTION,
+          "--jobs takes a whole number from 1 to " + MOST_JOBS + ", not `" + jobs + "`",
+          "check ");
     }
-    return jobs;
+    return workers;
   }
 
   private Sheets sheets() throws Failed {

@@ -51,7 +51,7 @@ final class CheckRun {
   private int incomplete;
   private final Map<Level, Long> byLevel = new EnumMap<>(Level.class);
   private long accepted;
-  private long undecided;
+  private final Set<String> undecided = new HashSet<>();
 
   /**
    * @param reportIsSeen whether the report on standard output is read where standard error is
@@ -217,12 +217,10 @@ final class CheckRun {
       }
     }
     accepted += result.accepted().size();
-    undecided +=
-        result.notChecked().stream()
-            .map(NotChecked::rule)
-            .filter(rule -> !rule.isEmpty())
-            .distinct()
-            .count();
+    result.notChecked().stream()
+        .map(NotChecked::rule)
+        .filter(rule -> !rule.isEmpty())
+        .forEach(undecided::add);
     if (result.stepBudgetReached()
         || result.notUnderstood()
         || (result.macroUnread() && !allowUnread)) {
@@ -241,7 +239,7 @@ final class CheckRun {
         byLevel.getOrDefault(Level.WARNING, 0L),
         byLevel.getOrDefault(Level.NOTE, 0L),
         accepted,
-        undecided,
+        undecided.size(),
         status.code());
   }
 

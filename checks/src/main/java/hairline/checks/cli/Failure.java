@@ -48,6 +48,11 @@ enum Failure {
       ExitStatus.USAGE,
       "cannot write `%s`: its folder does not exist",
       "make the folder first, or name another file"),
+  OUTPUT_IS_DASH(
+      ExitStatus.USAGE,
+      "`-` is no file to write",
+      "without a file it goes to standard output (check --format, init without -o); a file of that"
+          + " name is ./-"),
   OUTPUT_IS_FOLDER(ExitStatus.USAGE, "cannot write `%s`: it is a folder", "name a file in it"),
   OUTPUT_IS_INPUT(
       ExitStatus.USAGE,
@@ -69,6 +74,10 @@ enum Failure {
       ExitStatus.INCOMPLETE,
       "`%s` does not exist",
       "check the name; it is looked for from the folder the command runs in"),
+  INPUT_DEAD_LINK(
+      ExitStatus.INCOMPLETE,
+      "`%s` is a link that leads to no file, or round in a circle",
+      "name the file itself, or mend the link"),
   INPUT_UNREADABLE(
       ExitStatus.INCOMPLETE,
       "cannot read `%s`: %s",

@@ -26,7 +26,7 @@ import picocli.CommandLine.Parameters;
         "Writes a setup sheet to start from for a program: what the program uses is filled in,"
             + " the rest stands in comments.")
 final class InitCommand implements Action {
-  @Parameters(paramLabel = "PROGRAM", description = "The part program.")
+  @Parameters(paramLabel = "PROGRAM", description = "The part program, or - for standard input.")
   private String program = "";
 
   @Option(
@@ -52,26 +52,17 @@ final class InitCommand implements Action {
 
   @Override
   public ExitStatus run(Streams streams, Messages messages) throws Failed {
-    Path path;
-    try {
-      path = Path.of(program);
-    } catch (InvalidPathException e) {
-      throw Failed.because(e, Failure.INPUT_NOT_NAMEABLE, program);
-    }
-    if (Files.isDirectory(path)) {
-      throw Failed.of(Failure.INIT_WANTS_A_FILE, program);
-    }
-    Inputs.lookAt(new Input.InFile(Inputs.name(path), path, false));
+    Input input = input(streams);
     String sheet;
     try {
-      sheet = StarterSheet.write(usage(path).usage(Inputs.name(path)));
+      sheet = StarterSheet.write(usage(input).usage(input.name()));
     } catch (IOException e) {
-      throw Inputs.unreadable(Inputs.name(path), e);
+      throw Inputs.unreadable(input.name(), e);
     }
     if (output == null) {
       return Printed.text(streams, sheet);
     }
-    Path target = OutputFile.checked(output, List.of(path));
+    Path target = OutputFile.checked(output, Inputs.files(List.of(input)));
     if (!force && Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
       throw Failed.of(Failure.OUTPUT_EXISTS, output);
     }
@@ -83,12 +74,38 @@ final class InitCommand implements Action {
       }
       file.commit();
     }
+    messages.note("wrote `" + Inputs.name(target) + "`");
     return ExitStatus.CLEAN;
   }
 
-  private static UsageCollector usage(Path path) throws IOException {
+  private Input input(Streams streams) throws Failed {
+    if (program.equals(Inputs.STANDARD_INPUT)) {
+      Input input = Inputs.spooled(streams.in());
+      if (input instanceof Input.Unusable unusable) {
+        throw unusable.failed();
+      }
+      return input;
+    }
+    Path path;
+    try {
+      path = Path.of(program);
+    } catch (InvalidPathException e) {
+      throw Failed.because(e, Failure.INPUT_NOT_NAMEABLE, program);
+    }
+    if (Files.isDirectory(path)) {
+      throw Failed.of(Failure.INIT_WANTS_A_FILE, program);
+    }
+    Input.InFile file = new Input.InFile(Inputs.name(path), path, false);
+    Inputs.lookAt(file);
+    return file;
+  }
+
+  private static UsageCollector usage(Input input) throws IOException {
     UsageCollector usage = new UsageCollector();
-    ProgramFiles files = ProgramFiles.of(path, usage);
+    ProgramFiles files =
+        input instanceof Input.Spooled spooled
+            ? ProgramFiles.alone(spooled.program(), usage)
+            : ProgramFiles.of(((Input.InFile) input).path(), usage);
     new Interpreter(SheetControl.of(new SheetReader().embedded()), files)
         .run(
             event -> {

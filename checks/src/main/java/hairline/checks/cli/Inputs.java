@@ -6,7 +6,6 @@ import hairline.parser.PartPrograms;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.FileVisitor;
 import java.nio.file.Files;
@@ -182,6 +181,9 @@ final class Inputs {
    */
   static void lookAt(Input.InFile input) throws Failed {
     String name = input.name();
+    if (!Files.exists(input.path()) && Files.isSymbolicLink(input.path())) {
+      throw Failed.of(Failure.INPUT_DEAD_LINK, name);
+    }
     if (!Files.exists(input.path())) {
       throw Failed.of(Failure.INPUT_MISSING, name);
     }
@@ -226,11 +228,15 @@ final class Inputs {
     if (e instanceof NoSuchFileException) {
       return Failed.because(e, Failure.INPUT_MISSING, name);
     }
-    String reason = e instanceof AccessDeniedException ? "no permission" : Reasons.of(e);
-    return Failed.because(e, Failure.INPUT_UNREADABLE, name, reason);
+    return Failed.because(e, Failure.INPUT_UNREADABLE, name, Reasons.of(e));
   }
 
   private Input spooled() {
+    return spooled(standardInput);
+  }
+
+  /** The program that comes by standard input, spooled. */
+  static Input spooled(InputStream standardInput) {
     try {
       Path file = Files.createTempFile("hairline-", ".nc");
       file.toFile().deleteOnExit();

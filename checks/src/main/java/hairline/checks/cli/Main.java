@@ -178,6 +178,9 @@ public final class Main {
       } else {
         known.addAll(e.getCommandLine().getSubcommands().keySet());
       }
+      if (!option && known.isEmpty()) {
+        return "`" + argument + "` is one argument too many";
+      }
       Optional<String> near = Nearest.of(argument, known);
       return (option ? "unknown option " : "unknown command ")
           + "`"

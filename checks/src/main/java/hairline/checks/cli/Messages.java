@@ -22,6 +22,12 @@ final class Messages {
     verbose = on;
   }
 
+  /** Says that something was done. */
+  void note(String sentence) {
+    err.println(PROGRAM + Visible.of(sentence));
+    err.flush();
+  }
+
   void tell(Failed failed) {
     String prefix = PROGRAM;
     for (String line : failed.trouble().sentence().split("\n", -1)) {

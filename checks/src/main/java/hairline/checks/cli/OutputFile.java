@@ -38,6 +38,9 @@ final class OutputFile implements AutoCloseable {
    * @throws Failed if not
    */
   static Path checked(String name, List<Path> inputs) throws Failed {
+    if (name.equals(Inputs.STANDARD_INPUT)) {
+      throw Failed.of(Failure.OUTPUT_IS_DASH);
+    }
     Path file;
     try {
       file = Path.of(name);

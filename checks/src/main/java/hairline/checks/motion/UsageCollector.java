@@ -6,8 +6,12 @@ import hairline.parser.Value;
 import hairline.parser.Word;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -25,10 +29,17 @@ public final class UsageCollector implements EventSink {
   private final ToolUses tools = new ToolUses();
   private final Set<CodeWord> codes = new LinkedHashSet<>();
 
+  private final Set<String> workOffsets = new LinkedHashSet<>();
+  private final Map<Integer, Integer> lengthOffsets = new HashMap<>();
+
   @Override
   public void accept(Event event) {
     tools.accept(event);
-    if (event instanceof Event.BlockStarted started) {
+    if (event instanceof Move move) {
+      move.modes().workOffset().value().ifPresent(workOffsets::add);
+    } else if (event instanceof Event.LengthOffsetSet set && set.number() > 0) {
+      set.modes().tool().value().ifPresent(t -> lengthOffsets.putIfAbsent(t, set.number()));
+    } else if (event instanceof Event.BlockStarted started) {
       started.block().words().forEach(this::coolant);
     } else if (event instanceof Event.CodeUnknown unknown) {
       code(unknown.code());
@@ -72,9 +83,13 @@ public final class UsageCollector implements EventSink {
     List<Usage.ToolUse> used = new ArrayList<>();
     for (ToolUse tool : tools.list()) {
       if (tool.number().isPresent() && tool.number().getAsInt() > 0) {
-        used.add(new Usage.ToolUse(tool.number().getAsInt(), tool.speedsRpm()));
+        int number = tool.number().getAsInt();
+        Optional<Integer> offset = Optional.ofNullable(lengthOffsets.get(number));
+        used.add(
+            new Usage.ToolUse(
+                number, tool.speedsRpm(), offset.map(OptionalInt::of).orElse(OptionalInt.empty())));
       }
     }
-    return new Usage(program, used, List.copyOf(codes));
+    return new Usage(program, used, List.copyOf(codes), List.copyOf(workOffsets));
   }
 }

@@ -10,7 +10,7 @@ package hairline.checks.report;
  * @param warnings how many of level warning
  * @param notes how many of level note
  * @param accepted how many findings an accept comment answers
- * @param undecided how many rules could not decide everywhere, each counted once a program
+ * @param undecided how many rules could not decide everywhere, each counted once
  * @param exitStatus the status the process ends with, as far as the programs decide it
  */
 public record Verdict(

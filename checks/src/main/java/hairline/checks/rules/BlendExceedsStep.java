@@ -106,7 +106,7 @@ public final class BlendExceedsStep implements Rule {
                     + Quantities.um(stepPm / 4))
             .fact(
                 "G64 in force; step " + Quantities.um(stepPm) + "; machine.control.path_tolerance")
-            .cure("G61 or G9 at the corner, or a finer path tolerance")
+            .cure("G61 or G9 at the corner, or a finer machine.control.path_tolerance")
             .figure("tolerance", tolerance.um(), "µm")
             .figure("step", stepPm / 1e6, "µm")
             .operation(cut.move().modes().operation())

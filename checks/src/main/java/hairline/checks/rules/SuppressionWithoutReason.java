@@ -3,11 +3,11 @@ package hairline.checks.rules;
 import com.google.auto.service.AutoService;
 import hairline.checks.finding.AcceptSeen;
 import hairline.checks.finding.Level;
+import hairline.checks.rules.RuleInfo.Group;
+import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.setup.Nearest;
 import java.util.List;
 import java.util.Optional;
-import hairline.checks.rules.RuleInfo.Group;
-import hairline.checks.rules.RuleInfo.Need;
 
 /** An accept comment with no reason, of an unknown rule, or of another form. */
 @AutoService(Rule.class)

@@ -99,7 +99,9 @@ public final class WarmUpMissing implements Rule {
               + SpindleKeys.WARM_UP_MIN_SPEED_RPM.path());
     }
     occurrence
-        .cure("a warm-up before this line, measuring behind it; or warm_up.where: before")
+        .cure(
+            "a warm-up before this line, measuring behind it; or"
+                + " machine.spindle.warm_up.where: before")
         .figure("run", run.atSpeed().atLeastSeconds(), "s")
         .cause(warmUp.expiredAt().map(at -> "expired at line " + at.line()).orElse("none"));
     asked.ifPresent(seconds -> occurrence.figure("asked", seconds, "s"));

@@ -117,7 +117,7 @@ final class CrossChecks {
           tool,
           ToolKeys.NECK_DIAMETER,
           neck.get() + " with a cutting diameter of " + diameter.get(),
-          "a neck is thinner than the cutting diameter, DN < DC");
+          "a neck is thinner than the cutting diameter, DN < DC; a tool without one has no neck");
     }
     Optional<Length> reach = tool.values().given(ToolKeys.NECK_LENGTH);
     Optional<Length> cutting = tool.values().given(ToolKeys.CUTTING_LENGTH);

@@ -68,7 +68,8 @@ enum Dimension {
   private static final int MOST_CHARACTERS = 40;
 
   private static final Pattern QUANTITY =
-      Pattern.compile("([+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]{1,2})?)\\s*(.*)");
+      Pattern.compile("([+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?)\\s*(.*)");
+  private static final Pattern LONG_EXPONENT = Pattern.compile("[eE][+-]?[0-9]{3}");
   private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?[0-9]+,[0-9]+(?:[^0-9].*)?");
 
   private final String noun;
@@ -121,6 +122,11 @@ enum Dimension {
     Matcher matcher = QUANTITY.matcher(trimmed);
     if (!matcher.matches()) {
       throw new Misread("`" + trimmed + "` is not " + noun, "the key takes " + takes());
+    }
+    if (LONG_EXPONENT.matcher(matcher.group(1)).find()) {
+      throw new Misread(
+          "`" + trimmed + "` has an exponent of more than two digits",
+          "no quantity of a sheet is that large or that small");
     }
     BigDecimal number = new BigDecimal(matcher.group(1));
     String unitName = plain(matcher.group(2));

@@ -10,6 +10,7 @@ package hairline.checks.setup;
 public record SourcePosition(String file, int line, int column) {
   @Override
   public String toString() {
-    return file + ":" + line + ":" + column;
+    // What is typed behind an option has no lines.
+    return file.startsWith(WhatIf.OPTION) ? file : file + ":" + line + ":" + column;
   }
 }

@@ -93,7 +93,11 @@ public final class StarterSheet {
               "one line each; `levels: "
                   + FeatureKeys.LEVELS.example()
                   + "` may stand for the step");
-      case OFFSETS -> toFill(indent + "  ", "G54: " + flow(items.item()), "one line each");
+      case OFFSETS -> {
+        for (String name : usage.workOffsets().isEmpty() ? List.of("G54") : usage.workOffsets()) {
+          toFill(indent + "  ", name + ": " + flow(items.item()), "one line each");
+        }
+      }
     }
   }
 
@@ -106,11 +110,22 @@ public final class StarterSheet {
               ? "the program sets no speed for it"
               : "the program runs it at " + speeds);
       for (Map.Entry<String, Entry> entry : item.entries().entrySet()) {
-        if (!entry.getKey().equals(ToolKeys.NUMBER.path())) {
+        if (entry.getKey().equals(ToolKeys.LENGTH_OFFSET.path())) {
+          lengthOffset(tool, indent + "  ");
+        } else if (!entry.getKey().equals(ToolKeys.NUMBER.path())) {
           entry(entry.getKey(), entry.getValue(), indent + "  ");
         }
       }
     }
+  }
+
+  private void lengthOffset(Usage.ToolUse tool, String indent) {
+    int number = tool.lengthOffset().orElse(tool.number());
+    toFill(
+        indent,
+        ToolKeys.LENGTH_OFFSET.path() + ": " + number,
+        ToolKeys.LENGTH_OFFSET.doc()
+            + (tool.lengthOffset().isPresent() ? "; the program uses H" + number : ""));
   }
 
   private static String speeds(List<Double> speedsRpm) {

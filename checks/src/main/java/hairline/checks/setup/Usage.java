@@ -1,6 +1,7 @@
 package hairline.checks.setup;
 
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * What a program uses, as far as a setup sheet must speak of it.
@@ -9,9 +10,12 @@ import java.util.List;
  * @param tools the tools, in the order of their first use
  * @param codes the M and G words and calls whose meaning depends on the machine, coolant included,
  *     in the order of their first use
+ * @param workOffsets the work offsets in which it moves, in the order of their first use
  */
-public record Usage(String program, List<ToolUse> tools, List<CodeWord> codes) {
+public record Usage(
+    String program, List<ToolUse> tools, List<CodeWord> codes, List<String> workOffsets) {
   public Usage {
+    workOffsets = List.copyOf(workOffsets);
     tools = List.copyOf(tools);
     codes = List.copyOf(codes);
   }
@@ -21,8 +25,9 @@ public record Usage(String program, List<ToolUse> tools, List<CodeWord> codes) {
    *
    * @param number T number
    * @param speedsRpm the spindle speeds commanded with it
+   * @param lengthOffset the H number first used with it
    */
-  public record ToolUse(int number, List<Double> speedsRpm) {
+  public record ToolUse(int number, List<Double> speedsRpm, OptionalInt lengthOffset) {
     public ToolUse {
       speedsRpm = List.copyOf(speedsRpm);
     }

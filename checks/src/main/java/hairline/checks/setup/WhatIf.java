@@ -10,6 +10,8 @@ import org.yaml.snakeyaml.nodes.Node;
 
 /** One value of a sheet changed from outside, to see what would be if. */
 final class WhatIf {
+  static final String OPTION = "--set ";
+
   private final Setup setup;
   private final String key;
   private final Problems problems = new Problems();
@@ -18,7 +20,7 @@ final class WhatIf {
   private WhatIf(Setup setup, String key) {
     this.setup = setup;
     this.key = key;
-    this.position = new SourcePosition("--set " + key, 1, 1);
+    this.position = new SourcePosition(OPTION + key, 1, 1);
   }
 
   static Setup apply(Setup setup, String key, String value) throws SheetException {

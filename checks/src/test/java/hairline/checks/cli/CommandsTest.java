@@ -54,7 +54,8 @@ class CommandsTest {
     Path program = program("G21 G90\nM30\n");
     Path sheet = folder.resolve("setup.yaml");
     String[] args = {"init", program.toString(), "-o", sheet.toString()};
-    assertThat(Ran.of(args)).isEqualTo(new Ran(0, "", ""));
+    assertThat(Ran.of(args))
+        .isEqualTo(new Ran(0, "", "hairline: wrote `" + Inputs.name(sheet) + "`\n"));
     assertThat(sheet).content().startsWith("# Setup sheet for ");
     Files.writeString(sheet, "mine");
     Ran again = Ran.of(args);
@@ -77,6 +78,19 @@ class CommandsTest {
     String missing = folder.resolve("no/such/setup.yaml").toString();
     assertThat(Ran.of("init", program("M30\n").toString(), "-o", missing).err())
         .contains("its folder does not exist");
+  }
+
+  @Test
+  void initReadsStandardInputAndWritesNoFileCalledDash() throws IOException {
+    Ran ran = Ran.withInput("G21 G90\nG55 G0 X0.\nT3 M6\nG43 H7 Z1.\nM30\n", "init", "-");
+    assertThat(ran.status()).isZero();
+    assertThat(ran.out())
+        .startsWith("# Setup sheet for standard input")
+        .contains("# length_offset: 7", "# G55: ");
+    assertThat(Ran.withInput("", "init", "-").err()).contains("`standard input` is empty");
+    Ran dash = Ran.of("init", program("M30\n").toString(), "-o", "-");
+    assertThat(dash.status()).isEqualTo(2);
+    assertThat(dash.err()).contains("`-` is no file to write");
   }
 
   @Test

@@ -99,6 +99,14 @@ class ExitStatusTest {
   }
 
   @Test
+  void aRuleThatCouldNotDecideIsCountedOnce() throws IOException {
+    Files.writeString(folder.resolve("setup.yaml"), "machine: {name: bench mill}\n");
+    assertThat(check(clean, faulty).out())
+        .contains("machine.resolution is not on the sheet")
+        .contains("; 1 rule could not decide everywhere");
+  }
+
+  @Test
   void aFailureIsToldOnceBeforeTheSameEyes() {
     String[] args = {"check", ONLY, "gone.nc"};
     Ran terminal = Ran.with(Map.of(), true, new byte[0], args);
@@ -212,7 +220,12 @@ class ExitStatusTest {
         "check x.nc --only=syntax --skip=syntax | leave no rule to ask",
         "check x.nc --set=machine.resolution | is no key=value",
         "check x.nc --jobs=0 | 1 to 256",
-        "check x.nc --jobs=many | not an int",
+        "check x.nc --jobs=many | whole number from 1 to 256",
+        "check x.nc --jobs=99999999999 | whole number from 1 to 256",
+        "explain end-missing foo | `foo` is one argument too many",
+        "rules x | `x` is one argument too many",
+        "explain warm-up | there are warm-up-deletable, warm-up-missing",
+        "check x.nc --report=text=- | is no file to write",
         "check x.nc --report=text | is no FORMAT=FILE",
         "check x.nc --report=txt=out | nearest is text",
         "check x.nc --report=text=no/such/folder/out | its folder does not exist",
@@ -316,6 +329,16 @@ class ExitStatusTest {
       assertThat(told).contains("a fault of hairline's own", "never to happen", "report it");
       assertThat(told.contains("  at hairline.checks")).isEqualTo(verbose.equals("--verbose"));
     }
+  }
+
+  @Test
+  void tellsALinkThatLeadsNowhereAndAFolderWithoutPermission() throws IOException {
+    Path loop = folder.resolve("loop.nc");
+    Files.createSymbolicLink(loop, loop);
+    refused(check(loop), 3, "loop.nc` is a link that leads to no file, or round in a circle");
+    assertThat(Reasons.of(new java.nio.file.AccessDeniedException("x"))).isEqualTo("no permission");
+    assertThat(Reasons.of(new java.nio.file.FileSystemException("x")))
+        .isEqualTo("the system gives no reason");
   }
 
   @Test

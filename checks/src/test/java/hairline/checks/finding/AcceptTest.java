@@ -45,8 +45,7 @@ class AcceptTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {"", "hairlines", "hairline-thin slot", "about hairline: accept x: y"})
+  @ValueSource(strings = {"", "hairlines", "hairline-thin slot", "about hairline: accept x: y"})
   void passesOverOtherComments(String text) {
     assertThat(Accept.read(line(1), text, true)).isEmpty();
   }

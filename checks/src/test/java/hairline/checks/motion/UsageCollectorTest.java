@@ -9,6 +9,7 @@ import hairline.parser.Span;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class UsageCollectorTest {
@@ -33,6 +34,9 @@ class UsageCollectorTest {
             "S30000 M3",
             "G1 X1.",
             "S40000",
+            "G43 H13",
+            "G55 X2.",
+            "G43 H14",
             "T0 M6",
             "T7 M6",
             "M30");
@@ -41,9 +45,10 @@ class UsageCollectorTest {
             new Usage(
                 "insert.nc",
                 List.of(
-                    new Usage.ToolUse(3, List.of(30000.0, 40000.0)),
-                    new Usage.ToolUse(7, List.of())),
-                List.of()));
+                    new Usage.ToolUse(3, List.of(30000.0, 40000.0), OptionalInt.of(13)),
+                    new Usage.ToolUse(7, List.of(), OptionalInt.empty())),
+                List.of(),
+                List.of("G55")));
   }
 
   @Test

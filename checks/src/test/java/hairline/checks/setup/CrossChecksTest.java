@@ -18,7 +18,7 @@ class CrossChecksTest {
         "shape: ball, diameter: 0.4 mm, corner_radius: 0.19 mm ~ 67 ~ corner_radius`: 0.19 mm with a diameter of 0.4 mm; a ball tool has half its diameter, RE = DC/2",
         "shape: ball, diameter: 0.4 mm, corner_radius: 0.21 mm ~ 67 ~ corner_radius`: 0.21 mm with a diameter of 0.4 mm; a ball tool has half its diameter, RE = DC/2",
         "shape: bull, corner_radius: 0 mm ~ 49 ~ corner_radius`: 0 mm on a bull tool; a bull tool has one; else it is flat",
-        "diameter: 0.4 mm, neck: {diameter: 0.4 mm} ~ 56 ~ neck.diameter`: 0.4 mm with a cutting diameter of 0.4 mm; a neck is thinner than the cutting diameter, DN < DC",
+        "diameter: 0.4 mm, neck: {diameter: 0.4 mm} ~ 56 ~ neck.diameter`: 0.4 mm with a cutting diameter of 0.4 mm; a neck is thinner than the cutting diameter, DN < DC; a tool without one has no neck",
         "cutting_length: 2 mm, neck: {length: 1.999 mm} ~ 58 ~ neck.length`: 1.999 mm with a cutting length of 2 mm; it counts from the tip, flutes included, LU ≥ APMX",
         "diameter: 0.4 mm, edge_radius: [1 um, 2 um, 201 um] ~ 52 ~ edge_radius`: 0.201 mm with a diameter of 0.4 mm; this is the rounding of the cutting edge, a few micrometres, not the corner",
       })

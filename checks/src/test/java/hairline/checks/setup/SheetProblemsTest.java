@@ -55,6 +55,10 @@ class SheetProblemsTest {
     resolutionSays("um", "`um` is not a length", A_LENGTH);
     resolutionSays(
         "1.2.3 um", "`.3 um` is no unit that is known here", "units that fit: " + LENGTH_UNITS);
+    resolutionSays(
+        "1e-300 um",
+        "`1e-300 um` has an exponent of more than two digits",
+        "no quantity of a sheet is that large or that small");
     resolutionSays("''", "no value", A_LENGTH + "; without a value, leave it out");
     says(
         "machine: {resolution: }",

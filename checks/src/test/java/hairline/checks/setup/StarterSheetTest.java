@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -13,14 +14,15 @@ class StarterSheetTest {
       new Usage(
           "insert.nc",
           List.of(
-              new Usage.ToolUse(3, List.of(30_000.0, 20_000.0, 30_000.0)),
-              new Usage.ToolUse(12, List.of())),
+              new Usage.ToolUse(3, List.of(30_000.0, 20_000.0, 30_000.0), OptionalInt.of(13)),
+              new Usage.ToolUse(12, List.of(), OptionalInt.empty())),
           List.of(
               CodeWord.of('M', 71),
               CodeWord.of('M', 8),
               CodeWord.of('P', 9002),
               CodeWord.of('M', 71),
-              CodeWord.of('M', 9)));
+              CodeWord.of('M', 9)),
+          List.of("G55", "G56"));
 
   @Test
   void readsAsItIs() {
@@ -43,6 +45,11 @@ class StarterSheetTest {
         .anyMatch(
             line -> line.matches("- number: 3 +# the program runs it at 20000 rpm, 30000 rpm"))
         .anyMatch(line -> line.matches("- number: 12 +# the program sets no speed for it"))
+        .anyMatch(line -> line.matches("# length_offset: 13 +# .*; the program uses H13"))
+        .anyMatch(line -> line.matches("# length_offset: 12 +# .*"))
+        .anyMatch(line -> line.matches("# G55: .*"))
+        .anyMatch(line -> line.matches("# G56: .*"))
+        .noneMatch(line -> line.matches("# G54: .*"))
         .anyMatch(line -> line.matches("coolant_on: \\[M8] +# .*"))
         .anyMatch(line -> line.matches("# resolution: 0\\.1 um +# least input increment: .*"))
         .anyMatch(line -> line.matches("# fine_step: 20 um +# default; a cut this shallow.*"));
@@ -79,12 +86,12 @@ class StarterSheetTest {
         .forEach(key -> missing.add(tool.path(key)));
     assertThat(missing).isEmpty();
     assertThat(setup.features()).hasSize(1);
-    assertThat(setup.offset("G54")).isPresent();
+    assertThat(setup.offset("G56")).isPresent();
   }
 
   @Test
   void readsWithNothingUsed() {
-    Setup setup = Sheets.read(StarterSheet.write(new Usage("-", List.of(), List.of())));
+    Setup setup = Sheets.read(StarterSheet.write(new Usage("-", List.of(), List.of(), List.of())));
     assertThat(setup.tools()).isEmpty();
     assertThat(setup.codes().names(CodeMeaning.COOLANT_ON)).isFalse();
   }
@@ -92,7 +99,7 @@ class StarterSheetTest {
   @Test
   void aHostileNameStaysInItsComment() {
     String name = "a\nmachine: evil\u202E\u001B[31m" + "x".repeat(500) + ".nc";
-    String sheet = StarterSheet.write(new Usage(name, List.of(), List.of()));
+    String sheet = StarterSheet.write(new Usage(name, List.of(), List.of(), List.of()));
     assertThat(sheet.lines().findFirst().orElseThrow())
         .startsWith("# Setup sheet for a?machine: evil??[31mxxx")
         .hasSizeLessThan(160);

@@ -20,7 +20,7 @@ class WhatIfTest {
     Setup changed = setup.withOverride("limits.step_margin", "3");
     assertThat(changed.get(LimitKeys.STEP_MARGIN)).contains(3.0);
     assertThat(changed.resolve(LimitKeys.STEP_MARGIN).source())
-        .isEqualTo("--set limits.step_margin:1:1");
+        .isEqualTo("--set limits.step_margin");
     assertThat(setup.get(LimitKeys.STEP_MARGIN)).contains(2.0);
     assertThat(changed.get(LimitKeys.FLEX_SHARE)).contains(0.33);
     assertThat(changed.tools()).isEqualTo(setup.tools());
@@ -115,7 +115,7 @@ class WhatIfTest {
             SheetException.class, () -> known.withOverride("rules.skip", "[inch-round]"));
     assertThat(thrown.problems().get(0).toString())
         .isEqualTo(
-            "--set rules.skip:1:2: `rules.skip`: there is no rule `inch-round`; nearest is"
+            "--set rules.skip: `rules.skip`: there is no rule `inch-round`; nearest is"
                 + " `inch-rounding`");
   }
 
@@ -141,7 +141,7 @@ class WhatIfTest {
         "job.features.x.step ~ 1 um ~ `job.features.x.step` names no value of a listed feature; the sheet lists job.features.mixer cascade, job.features.inlet ladder",
         "job.features.inlet ladder.name ~ a ~ `job.features.inlet ladder.name`: a feature keeps its name; other keys can be set",
         "job.features.inlet ladder.step ~ 4 um ~ `job.features.inlet ladder.step` (4 um) differs from a step of its `levels` (6 um); one of the two is to go",
-        "tools.3.neck.diameter ~ 0.4 mm ~ `tools.3.neck.diameter`: 0.4 mm with a cutting diameter of 0.4 mm; a neck is thinner than the cutting diameter, DN < DC",
+        "tools.3.neck.diameter ~ 0.4 mm ~ `tools.3.neck.diameter`: 0.4 mm with a cutting diameter of 0.4 mm; a neck is thinner than the cutting diameter, DN < DC; a tool without one has no neck",
         "stock.top ~ -3 mm ~ `stock.bottom` (-3 mm) is not below `stock.top` (-3 mm); Z points up, out of the part",
       })
   void whatCannotBeSet(String key, String value, String problem) {
