@@ -398,14 +398,10 @@ final class ModalCodes {
       if (!cancels) {
         control.emit(new Event.CodeUnknown(control.at(words.span(group)), code.text()));
         control.tip.forgetAll();
-<<<<<<< HEAD
         control.becameUnknown(
             words.span(group),
             "every axis, until the end of " + group.title(),
             Cause.NOT_UNDERSTOOD);
-=======
-        control.becameUnknown(words.span(group), "every axis, until the end of " + group.title());
->>>>>>> ea1208f (Format)
       }
     }
   }
