@@ -45,4 +45,14 @@ class StepRulesTest {
     assertThat(Programs.figure(finding, "storedBefore")).isCloseTo(2.1, within(1e-12));
     assertThat(Programs.figure(finding, "stored")).isCloseTo(4.1 - 2.1, within(1e-9));
   }
+
+  @Test
+  void terracesSideBySideComeOutUnevenInWhateverOrderTheyWereCut() {
+    // -2.05 µm is stored as -2.1 µm (half away from zero), -4.1 µm as it is
+    Finding finding = Programs.findings("step-uneven-after-rounding", "speaks-terraces.nc").get(0);
+    assertThat(Programs.figure(finding, "pitch")).isCloseTo(4.1 - 2.05, within(1e-9));
+    assertThat(Programs.figure(finding, "storedBefore")).isCloseTo(2.1, within(1e-9));
+    assertThat(Programs.figure(finding, "stored")).isCloseTo(4.1 - 2.1, within(1e-9));
+    assertThat(Programs.findings("step-uneven-after-rounding", "silent-terraces.nc")).isEmpty();
+  }
 }
