@@ -6,6 +6,9 @@ import hairline.checks.motion.Interpreter;
 import hairline.checks.motion.ProgramFiles;
 import hairline.checks.motion.SheetControl;
 import hairline.checks.setup.Setup;
+import hairline.checks.timing.FeedPlanner;
+import hairline.checks.timing.MotionLimits;
+import hairline.checks.timing.PlannedFeed;
 import hairline.checks.timing.ProgramSummary;
 import hairline.checks.timing.ProgramTime;
 import hairline.checks.timing.Summarizer;
@@ -25,7 +28,14 @@ final class Summaries {
   static ProgramSummary of(Source source, Setup setup) throws IOException {
     ProgramTime time = new ProgramTime();
     Summarizer summarizer = new Summarizer(time);
-    EventSink stages = new Timeline(TimeTable.of(setup), time, summarizer);
+    PlannedFeed feed = new PlannedFeed();
+    TimeTable table = TimeTable.of(setup);
+    EventSink stages =
+        new FeedPlanner(
+            MotionLimits.of(setup),
+            table.waitsForSpindle(),
+            feed,
+            new Timeline(table, feed, time, summarizer));
     // The first look and the run both tell of blocks that can't be read: once is enough.
     ProgramFiles files = source.open(summarizer);
     new Interpreter(SheetControl.of(setup), files)

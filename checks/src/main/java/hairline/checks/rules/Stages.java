@@ -4,6 +4,9 @@ import hairline.checks.motion.EventSink;
 import hairline.checks.setup.Setup;
 import hairline.checks.stock.StockModel;
 import hairline.checks.stock.StockStage;
+import hairline.checks.timing.FeedPlanner;
+import hairline.checks.timing.MotionLimits;
+import hairline.checks.timing.PlannedFeed;
 import hairline.checks.timing.ProgramTime;
 import hairline.checks.timing.TimeTable;
 import hairline.checks.timing.Timeline;
@@ -16,10 +19,11 @@ import java.util.OptionalLong;
  * start of the event that a rule has in hand.
  *
  * @param first takes the interpreter's events
- * @param time the time as programmed
+ * @param time the time, as planned
+ * @param feed the planned feed of the move in hand
  * @param warmth warm-up and measuring
  */
-public record Stages(EventSink first, ProgramTime time, SpindleWarmth warmth) {
+public record Stages(EventSink first, ProgramTime time, PlannedFeed feed, SpindleWarmth warmth) {
 
   /**
    * Builds the chain before the rules.
@@ -29,8 +33,13 @@ public record Stages(EventSink first, ProgramTime time, SpindleWarmth warmth) {
   static Stages before(Setup setup, OptionalLong cellPm, EventSink rules) {
     ProgramTime time = new ProgramTime();
     SpindleWarmth warmth = new SpindleWarmth(WarmUpDemand.of(setup), time, rules);
-    Timeline timeline = new Timeline(TimeTable.of(setup), time, warmth);
+    PlannedFeed feed = new PlannedFeed();
+    TimeTable table = TimeTable.of(setup);
+    Timeline timeline = new Timeline(table, feed, time, warmth);
+    FeedPlanner planner =
+        new FeedPlanner(MotionLimits.of(setup), table.waitsForSpindle(), feed, timeline);
     // Time comes behind the stock: that one holds events back, and rules want the time of theirs.
-    return new Stages(new StockStage(StockModel.of(setup, cellPm), timeline), time, warmth);
+    return new Stages(
+        new StockStage(StockModel.of(setup, cellPm), planner), time, feed, warmth);
   }
 }

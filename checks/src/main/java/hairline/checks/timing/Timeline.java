@@ -13,10 +13,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Counts the time of a program as programmed: every move at its commanded feed or at the rapid rate
- * from end to end, no acceleration. Hands every event on unchanged; the time then held in {@link
- * ProgramTime} is that at the start of the event. It stands behind the stage that makes moves into
- * cuts, because that one holds events back.
+ * Counts the time of a program: of every move as planned or, where nothing is planned, at its
+ * commanded feed or at the rapid rate from end to end, no acceleration. Hands every event on
+ * unchanged; the time then held in {@link ProgramTime} is that at the start of the event. It stands
+ * behind the stage that makes moves into cuts, because that one holds events back.
  *
  * <p>What takes time: moves, dwells, tool changes, measuring and warm-up codes, a start or change
  * of speed where the control waits for it, M0 and M60. M1 takes none, the switch for it is held to
@@ -34,6 +34,7 @@ public final class Timeline implements EventSink {
   private static final double MM_PER_PM = 1e-9;
 
   private final TimeTable table;
+  private final PlannedFeed feed;
   private final ProgramTime time;
   private final EventSink next;
 
@@ -41,11 +42,14 @@ public final class Timeline implements EventSink {
    * A stage before {@code next}.
    *
    * @param table what the sheet says about durations
+   * @param feed the planned feed of the move in hand; a move without one takes its time as
+   *     programmed
    * @param time where the time is held; fresh, for this program only
    * @param next takes every event
    */
-  public Timeline(TimeTable table, ProgramTime time, EventSink next) {
+  public Timeline(TimeTable table, PlannedFeed feed, ProgramTime time, EventSink next) {
     this.table = table;
+    this.feed = feed;
     this.time = time;
     this.next = next;
   }
@@ -73,7 +77,9 @@ public final class Timeline implements EventSink {
   }
 
   private void move(Move move) {
-    if (move.isFeed()) {
+    if (feed.ofThisMove().isPresent()) {
+      time.next(feed.ofThisMove().get().seconds());
+    } else if (move.isFeed()) {
       feed(move);
     } else {
       rapid(move);

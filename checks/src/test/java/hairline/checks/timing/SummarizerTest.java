@@ -43,6 +43,7 @@ class SummarizerTest {
               OptionalDouble.empty(),
               OptionalDouble.empty(),
               false),
+          new PlannedFeed(),
           time,
           summarizer);
   private final Programs programs = new Programs(timeline);

@@ -26,7 +26,7 @@ class TimelineProperties {
           true);
 
   private static Programs program(ProgramTime time) {
-    return new Programs(new Timeline(TABLE, time, event -> {}));
+    return new Programs(new Timeline(TABLE, new PlannedFeed(), time, event -> {}));
   }
 
   @Property

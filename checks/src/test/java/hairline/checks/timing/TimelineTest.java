@@ -43,7 +43,7 @@ class TimelineTest {
 
   private static TimeTaken run(TimeTable table, Consumer<Programs> blocks) {
     ProgramTime time = new ProgramTime();
-    Programs program = new Programs(new Timeline(table, time, event -> {}));
+    Programs program = new Programs(new Timeline(table, new PlannedFeed(), time, event -> {}));
     blocks.accept(program);
     program.end();
     return time.since(TimePoint.START);
@@ -52,7 +52,7 @@ class TimelineTest {
   /** The time of the last block of several. */
   private static TimeTaken last(TimeTable table, Consumer<Programs> before, Consumer<Programs> it) {
     ProgramTime time = new ProgramTime();
-    Programs program = new Programs(new Timeline(table, time, event -> {}));
+    Programs program = new Programs(new Timeline(table, new PlannedFeed(), time, event -> {}));
     before.accept(program);
     program.dwell(0);
     TimePoint start = time.now();
@@ -274,6 +274,7 @@ class TimelineTest {
     Timeline timeline =
         new Timeline(
             FULL,
+            new PlannedFeed(),
             time,
             event -> {
               if (!(event instanceof Event.BlockStarted)) {
@@ -297,7 +298,7 @@ class TimelineTest {
   @Test
   void theBoundsOfTheEventInHand() {
     ProgramTime time = new ProgramTime();
-    Programs program = new Programs(new Timeline(NOTHING, time, event -> {}));
+    Programs program = new Programs(new Timeline(NOTHING, new PlannedFeed(), time, event -> {}));
     program.g0(0, 0, 0).g0(50, 0, 0);
     assertThat(time.ofThisEvent().atLeastSeconds()).isZero();
     assertThat(time.ofThisEvent().atMostSeconds()).isCloseTo(3.0, EXACT);
@@ -307,7 +308,7 @@ class TimelineTest {
   @Test
   void theTimeSinceAPointKnowsOnlyTheGapsSince() {
     ProgramTime time = new ProgramTime();
-    Programs program = new Programs(new Timeline(NOTHING, time, event -> {}));
+    Programs program = new Programs(new Timeline(NOTHING, new PlannedFeed(), time, event -> {}));
     program.dwell(1).m6(1).g0(0, 0, 0).dwell(2);
     TimePoint behindToolChange = time.now();
     program.g0(50, 0, 0).dwell(4).g0(0, 0, 0).m3(1000).dwell(0);

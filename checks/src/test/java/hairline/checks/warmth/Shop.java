@@ -2,6 +2,7 @@ package hairline.checks.warmth;
 
 import hairline.checks.motion.Event;
 import hairline.checks.setup.AxisValues;
+import hairline.checks.timing.PlannedFeed;
 import hairline.checks.timing.ProgramTime;
 import hairline.checks.timing.Programs;
 import hairline.checks.timing.TimeTable;
@@ -54,7 +55,7 @@ final class Shop {
 
   Shop(WarmUpDemand demand, TimeTable times) {
     warmth = new SpindleWarmth(demand, time, events::add);
-    program = new Programs(new Timeline(times, time, warmth));
+    program = new Programs(new Timeline(times, new PlannedFeed(), time, warmth));
   }
 
   Programs program() {

@@ -1,0 +1,210 @@
+package hairline.checks.timing;
+
+import hairline.checks.motion.Axis;
+import hairline.checks.motion.Event;
+import hairline.checks.motion.EventSink;
+import hairline.checks.motion.Move;
+import hairline.checks.setup.AxisValues;
+import hairline.checks.stock.Cut;
+import java.util.ArrayDeque;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Plans the feed that the machine really reaches, move by move, and hands every event on with the
+ * plan of its move in {@link PlannedFeed}. Holds back the events of as many moves as the control
+ * sees ahead.
+ *
+ * <p>A move goes no faster than it is told to (rapids: as the axes can), than its axes can, than
+ * the control reads blocks (length over block time), and on an arc than centripetal acceleration
+ * and jerk allow (v² ≤ a r, v³ ≤ J r²). At corners the control keeps to the path tolerance on a
+ * blending arc of radius r = d s/(1 − s), s the sine of half the included angle (from memory), or
+ * stops where an exact stop is told. The axes also stop for what is no motion: dwells, tool
+ * changes, starts and changes of the spindle that the control waits for, stops, and the machine's
+ * own codes.
+ *
+ * <p>Without acceleration or path tolerance on the sheet nothing is planned.
+ */
+public final class FeedPlanner implements EventSink {
+  /** Blocks seen ahead where the sheet doesn't tell. */
+  public static final int LOOK_AHEAD_UNLESS_TOLD = 1000;
+
+  /** Events held back at most; then the plan comes to rest. */
+  private static final int MOST_HELD = 65_536;
+
+  private static final double PER_MINUTE = 60;
+
+  /** Two directions that differ by less than rounding of the arithmetic are one. */
+  private static final double STRAIGHT = 1 - 1e-12;
+
+  private final MotionLimits limits;
+  private final boolean waitsForSpindle;
+  private final PlannedFeed feed;
+  private final EventSink next;
+  private final FeedPlan plan;
+  private final ArrayDeque<Event> held = new ArrayDeque<>();
+  private @Nullable Direction leaving;
+  private double leavingAcceleration;
+  private double leavingJerk;
+  private boolean stopsBefore;
+
+  /**
+   * A stage before {@code next}.
+   *
+   * @param limits what the sheet says
+   * @param waitsForSpindle whether motion is held while the spindle reaches a speed
+   * @param feed where the plan of the move in hand is held
+   * @param next takes every event
+   */
+  public FeedPlanner(
+      MotionLimits limits, boolean waitsForSpindle, PlannedFeed feed, EventSink next) {
+    this.limits = limits;
+    this.waitsForSpindle = waitsForSpindle;
+    this.feed = feed;
+    this.next = next;
+    this.plan = new FeedPlan(limits.lookAheadBlocks().orElse(LOOK_AHEAD_UNLESS_TOLD));
+  }
+
+  @Override
+  public void accept(Event event) {
+    if (!limits.enoughToPlan()) {
+      next.accept(event);
+      return;
+    }
+    if (moveOf(event).isPresent()) {
+      move(event, moveOf(event).get());
+    } else if (stopsAxes(event)) {
+      rest();
+      next.accept(event);
+    } else if (plan.isEmpty()) {
+      next.accept(event);
+    } else {
+      hold(event);
+    }
+  }
+
+  private static Optional<Move> moveOf(Event event) {
+    if (event instanceof Cut cut) {
+      return Optional.of(cut.move());
+    }
+    return event instanceof Move move ? Optional.of(move) : Optional.empty();
+  }
+
+  private boolean stopsAxes(Event event) {
+    if (event instanceof Event.SpindleChanged change) {
+      return waitsForSpindle && Timeline.reachesNewSpeed(change.before(), change.after());
+    }
+    return event instanceof Event.Dwelled
+        || event instanceof Event.ToolChanged
+        || event instanceof Event.Stopped
+        || event instanceof Event.MachineCode
+        || event instanceof Event.Ended;
+  }
+
+  private void hold(Event event) {
+    held.add(event);
+    if (held.size() > MOST_HELD) {
+      rest();
+    }
+  }
+
+  private void move(Event event, Move move) {
+    boolean placed = move.from().knowsXyz() && move.to().knowsXyz();
+    boolean fed = !move.isFeed() || move.feedMmPerMin().orElse(0) > 0;
+    if (!placed || !fed || !(move.lengthMm() > 0)) {
+      // Nothing is known of it, or it takes no time along the path.
+      rest();
+      next.accept(event);
+      return;
+    }
+    Way way = Way.of(move);
+    double acceleration = along(limits.accelerationMmPerS2().orElseThrow(), way);
+    double jerk = limits.jerkMmPerS3().map(j -> along(j, way)).orElse(Double.POSITIVE_INFINITY);
+    double cap = cap(move, way);
+    if (Double.isInfinite(acceleration) || Double.isInfinite(cap)) {
+      // No axis that moves has a limit on the sheet.
+      rest();
+      next.accept(event);
+      return;
+    }
+    double corner = corner(way, acceleration, jerk);
+    plan.add(move.lengthMm(), cap, acceleration, jerk, corner, this::release);
+    held.add(event);
+    leaving = way.end();
+    leavingAcceleration = acceleration;
+    leavingJerk = jerk;
+    stopsBefore = move.exactStop();
+  }
+
+  /** Along an arc each direction of its plane occurs, so its weakest axis counts. */
+  private static double along(AxisValues values, Way way) {
+    return MotionLimits.along(values, way.share(Axis.X), way.share(Axis.Y), way.share(Axis.Z));
+  }
+
+  /** The highest speed along a move in mm/s. */
+  private double cap(Move move, Way way) {
+    double cap =
+        limits
+            .rapidMmPerMin()
+            .map(r -> along(r, way) / PER_MINUTE)
+            .orElse(Double.POSITIVE_INFINITY);
+    if (move.isFeed()) {
+      cap = Math.min(cap, move.feedMmPerMin().orElse(0) / PER_MINUTE);
+    }
+    if (limits.blockTimeS().isPresent()) {
+      cap = Math.min(cap, move.lengthMm() / limits.blockTimeS().getAsDouble());
+    }
+    double acceleration = along(limits.accelerationMmPerS2().orElseThrow(), way);
+    double jerk = limits.jerkMmPerS3().map(j -> along(j, way)).orElse(Double.POSITIVE_INFINITY);
+    return Math.min(cap, onCurve(way.radiusMm(), acceleration, jerk));
+  }
+
+  private static double onCurve(double radiusMm, double acceleration, double jerk) {
+    if (Double.isInfinite(radiusMm)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double byAcceleration = Math.sqrt(acceleration * radiusMm);
+    return Double.isInfinite(jerk)
+        ? byAcceleration
+        : Math.min(byAcceleration, StrictMath.cbrt(jerk * radiusMm * radiusMm));
+  }
+
+  /** The highest speed at the corner to the move before, in mm/s. */
+  private double corner(Way way, double acceleration, double jerk) {
+    if (stopsBefore || leaving == null) {
+      return 0;
+    }
+    double sine = leaving.sineOfHalfCorner(way.start());
+    if (sine >= STRAIGHT) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double tolerance = limits.pathToleranceMm().orElseThrow();
+    return onCurve(
+        tolerance * sine / (1 - sine),
+        Math.min(acceleration, leavingAcceleration),
+        Math.min(jerk, leavingJerk));
+  }
+
+  /** Hands on the events up to the next move, and that one with its plan. */
+  private void release(PlannedMove planned) {
+    while (true) {
+      Event event = held.remove();
+      if (moveOf(event).isPresent()) {
+        feed.set(Optional.of(planned));
+        next.accept(event);
+        feed.set(Optional.empty());
+        return;
+      }
+      next.accept(event);
+    }
+  }
+
+  private void rest() {
+    plan.rest(this::release);
+    while (!held.isEmpty()) {
+      next.accept(held.remove());
+    }
+    leaving = null;
+    stopsBefore = false;
+  }
+}

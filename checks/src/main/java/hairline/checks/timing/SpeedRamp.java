@@ -1,0 +1,167 @@
+package hairline.checks.timing;
+
+/**
+ * A change of speed along a path within an acceleration and a jerk, acceleration zero at both ends:
+ * jerk up, steady, jerk down (exact mechanics). Speeds in mm/s, lengths in mm, times in s. A jerk
+ * of infinity means that none is limited.
+ */
+final class SpeedRamp {
+  private static final int NEWTON_STEPS = 3;
+
+  private SpeedRamp() {}
+
+  /** Time to change the speed by this much. */
+  static double seconds(double change, double acceleration, double jerk) {
+    if (Double.isInfinite(jerk)) {
+      return change / acceleration;
+    }
+    return change * jerk <= acceleration * acceleration
+        ? 2 * Math.sqrt(change / jerk)
+        : change / acceleration + acceleration / jerk;
+  }
+
+  /** Length on which the speed changes from one to another, in either direction. */
+  static double length(double from, double to, double acceleration, double jerk) {
+    return (from + to) / 2 * seconds(Math.abs(to - from), acceleration, jerk);
+  }
+
+  /** The highest speed to be had from a lower one on this length, acceleration zero at the end. */
+  static double reached(double from, double length, double acceleration, double jerk) {
+    if (length <= 0) {
+      return from;
+    }
+    if (Double.isInfinite(jerk)) {
+      return Math.sqrt(from * from + 2 * acceleration * length);
+    }
+    double border = acceleration * acceleration / jerk;
+    if (length(from, from + border, acceleration, jerk) >= length) {
+      // (2 v + x²) x = L √J, for x the root of the change.
+      double root = cubic(2 * from, length * Math.sqrt(jerk));
+      return from + root * root;
+    }
+    // (2 v + c) (c + A²/J) = 2 A L, for c the change.
+    double half = (2 * from + border) / 2;
+    double rest = 2 * from * border - 2 * acceleration * length;
+    return from + Math.sqrt(half * half - rest) - half;
+  }
+
+  /** The highest speed to be had on this length, whatever the acceleration at the end. */
+  static double passed(double from, double length, double acceleration, double jerk) {
+    if (length <= 0) {
+      return from;
+    }
+    if (Double.isInfinite(jerk)) {
+      return Math.sqrt(from * from + 2 * acceleration * length);
+    }
+    double rise = acceleration / jerk;
+    double risen = from + acceleration * rise / 2;
+    double risenLength = from * rise + acceleration * rise * rise / 6;
+    if (length <= risenLength) {
+      double time = cubic(6 * from / jerk, 6 * length / jerk);
+      return from + jerk * time * time / 2;
+    }
+    return Math.sqrt(risen * risen + 2 * acceleration * (length - risenLength));
+  }
+
+  /** The root of x³ + p x = q for p and q of 0 or more. */
+  private static double cubic(double p, double q) {
+    if (q <= 0) {
+      return 0;
+    }
+    double third = p / 3;
+    double u = StrictMath.cbrt(q / 2 + Math.sqrt(q * q / 4 + third * third * third));
+    double x = Math.max(0, u - third / u);
+    for (int k = 0; k < NEWTON_STEPS; k++) {
+      double slope = 3 * x * x + p;
+      if (slope <= 0) {
+        return x;
+      }
+      x -= (x * x * x + p * x - q) / slope;
+    }
+    return Math.max(0, x);
+  }
+
+  /** The length covered after a time in a ramp that gains speed. */
+  static double covered(double from, double to, double acceleration, double jerk, double time) {
+    double change = to - from;
+    double whole = seconds(change, acceleration, jerk);
+    if (time >= whole) {
+      return (from + to) / 2 * whole;
+    }
+    if (Double.isInfinite(jerk)) {
+      return from * time + acceleration * time * time / 2;
+    }
+    double rise = Math.min(acceleration / jerk, whole / 2);
+    if (time <= rise) {
+      return from * time + jerk * time * time * time / 6;
+    }
+    if (time < whole - rise) {
+      double steady = time - rise;
+      double risen = from + jerk * rise * rise / 2;
+      return from * rise
+          + jerk * rise * rise * rise / 6
+          + risen * steady
+          + jerk * rise * steady * steady / 2;
+    }
+    double left = whole - time;
+    return (from + to) / 2 * whole - (to * left - jerk * left * left * left / 6);
+  }
+
+  /** The speed after a time in a ramp that gains speed. */
+  static double speed(double from, double to, double acceleration, double jerk, double time) {
+    double whole = seconds(to - from, acceleration, jerk);
+    if (time >= whole) {
+      return to;
+    }
+    if (Double.isInfinite(jerk)) {
+      return from + acceleration * time;
+    }
+    double rise = Math.min(acceleration / jerk, whole / 2);
+    if (time <= rise) {
+      return from + jerk * time * time / 2;
+    }
+    if (time < whole - rise) {
+      return from + jerk * rise * rise / 2 + jerk * rise * (time - rise);
+    }
+    double left = whole - time;
+    return to - jerk * left * left / 2;
+  }
+
+  /** The time at which a ramp that gains speed has covered a length. */
+  static double timeAt(double from, double to, double acceleration, double jerk, double length) {
+    double whole = seconds(to - from, acceleration, jerk);
+    double all = (from + to) / 2 * whole;
+    if (length <= 0) {
+      return 0;
+    }
+    if (length >= all) {
+      return whole;
+    }
+    if (Double.isInfinite(jerk)) {
+      return 2 * length / (from + Math.sqrt(from * from + 2 * acceleration * length));
+    }
+    double low = 0;
+    double high = whole;
+    double time = whole * length / all;
+    for (int k = 0; k < MOST_STEPS; k++) {
+      double off = covered(from, to, acceleration, jerk, time) - length;
+      if (off > 0) {
+        high = time;
+      } else {
+        low = time;
+      }
+      double speed = speed(from, to, acceleration, jerk, time);
+      double next = speed > 0 ? time - off / speed : (low + high) / 2;
+      if (!(next > low && next < high)) {
+        next = (low + high) / 2;
+      }
+      if (Math.abs(next - time) <= 1e-14 * whole) {
+        return next;
+      }
+      time = next;
+    }
+    return time;
+  }
+
+  private static final int MOST_STEPS = 100;
+}

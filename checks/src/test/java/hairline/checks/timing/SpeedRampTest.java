@@ -1,0 +1,101 @@
+package hairline.checks.timing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.api.Test;
+
+/** Ramps and profiles against exact mechanics and a time-stepped integration. */
+class SpeedRampTest {
+  private static final double NONE = Double.POSITIVE_INFINITY;
+
+  /** From rest to rest: √(a L); a 2000 mm/s², L 5 µm → 189.74 mm/min, 3.1623 ms (exact). */
+  @Test
+  void restToRestWithoutJerk() {
+    SpeedProfile profile = new SpeedProfile(0, 0, 0.005, 1000, 2000, NONE);
+    assertThat(profile.peak() * 60).isCloseTo(189.74, within(0.005));
+    assertThat(profile.seconds()).isCloseTo(3.1623e-3, within(5e-8));
+  }
+
+  /** Jerk alone: t_j = (L/2J)^⅓, peak J t_j²; J 50000, L 10 µm → 64.633 mm/min, 18.566 ms. */
+  @Test
+  void restToRestUnderJerkAlone() {
+    SpeedProfile profile = new SpeedProfile(0, 0, 0.01, 1000, 1e9, 50_000);
+    assertThat(profile.peak() * 60).isCloseTo(64.633, within(0.0005));
+    assertThat(profile.seconds()).isCloseTo(18.566e-3, within(5e-7));
+  }
+
+  @Property(tries = 300)
+  void aRampIsWhatSmallStepsOfTimeMakeOfIt(
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 20) double from,
+      @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 30) double change,
+      @ForAll @Scale(6) @DoubleRange(min = 100, max = 5000) double acceleration,
+      @ForAll @Scale(6) @DoubleRange(min = 1000, max = 1e6) double jerk) {
+    double whole = SpeedRamp.seconds(change, acceleration, jerk);
+    int steps = 20_000;
+    // A step that straddles a border of phases is wrong by its share of it.
+    double dt = whole / steps;
+    double rise = Math.min(acceleration / jerk, whole / 2);
+    double a = 0;
+    double v = from;
+    double s = 0;
+    for (int k = 0; k < steps; k++) {
+      double t = (k + 0.5) * dt;
+      double j = t < rise ? jerk : t > whole - rise ? -jerk : 0;
+      double before = v;
+      v += a * dt + j * dt * dt / 2;
+      a += j * dt;
+      s += (before + v) / 2 * dt;
+      assertThat(a).isLessThanOrEqualTo(acceleration + 2 * jerk * dt);
+    }
+    assertThat(v).isCloseTo(from + change, within(change * 2 * dt / rise));
+    double length = SpeedRamp.length(from, from + change, acceleration, jerk);
+    assertThat(s).isCloseTo(length, within(length * 2 * dt / rise));
+    assertThat(SpeedRamp.reached(from, length, acceleration, jerk))
+        .isCloseTo(from + change, within(1e-6 * (from + change)));
+  }
+
+  @Property(tries = 500)
+  void timeSpeedAndPlaceAgree(
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 20) double from,
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 20) double to,
+      @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 30) double cap,
+      @ForAll @Scale(6) @DoubleRange(min = 0.001, max = 5) double length,
+      @ForAll @Scale(6) @DoubleRange(min = 1000, max = 1e6) double jerk,
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double share) {
+    double acceleration = 2000;
+    double change = SpeedRamp.length(from, to, acceleration, jerk);
+    SpeedProfile profile = new SpeedProfile(from, to, change + length, cap, acceleration, jerk);
+    double all = change + length;
+    double place = share * all;
+    double step = all * 1e-6;
+    double early = profile.timeAt(Math.max(0, place - step));
+    double late = profile.timeAt(Math.min(all, place + step));
+    double way = Math.min(all, place + step) - Math.max(0, place - step);
+    assertThat(late).isGreaterThanOrEqualTo(early);
+    double slowest = Math.min(from, to);
+    if (slowest > 0.1) {
+      assertThat(way / (late - early))
+          .isCloseTo(profile.speedAt(place), within(1e-3 * profile.peak()));
+    }
+    assertThat(profile.speedAt(place)).isLessThanOrEqualTo(profile.peak() * (1 + 1e-12));
+    assertThat(profile.peak()).isLessThanOrEqualTo(Math.max(cap, Math.max(from, to)));
+    assertThat(profile.seconds()).isGreaterThanOrEqualTo(all / profile.peak() * (1 - 1e-12));
+  }
+
+  @Property(tries = 300)
+  void runningThroughIsNeverSlowerThanEndingSteady(
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 20) double from,
+      @ForAll @Scale(6) @DoubleRange(min = 1e-5, max = 5) double length,
+      @ForAll @Scale(6) @DoubleRange(min = 1000, max = 1e7) double jerk) {
+    double steady = SpeedRamp.reached(from, length, 2000, jerk);
+    assertThat(SpeedRamp.passed(from, length, 2000, jerk))
+        .isGreaterThanOrEqualTo(steady * 0.999999);
+    assertThat(SpeedRamp.length(from, steady, 2000, jerk))
+        .isCloseTo(length, within(1e-5 * length + 1e-10));
+  }
+}
