@@ -15,6 +15,9 @@ final class Carver {
   private static final int BLOCK = HeightGrid.BLOCK;
   private static final int BLOCKS = SIDE / BLOCK;
 
+  /** So many cells are rather asked one by one than their row for its border. */
+  private static final int FEW = 16;
+
   private final HeightGrid grid;
   private final Swath swath;
   private final Spans row;
@@ -27,6 +30,11 @@ final class Carver {
   private final int[] highs = new int[BLOCKS];
   private int low;
   private int high;
+
+  // And which blocks of each lie wholly under the tool where it starts, where they may be left out.
+  private boolean leavesOutStart;
+  private final int[] innerLows = new int[BLOCKS];
+  private final int[] innerHighs = new int[BLOCKS];
 
   // And which columns each of its rows covers, as far as asked for.
   private final boolean[] known = new boolean[SIDE];
@@ -61,6 +69,11 @@ final class Carver {
       if (any) {
         low = Math.min(low, swath.from());
         high = Math.max(high, swath.to());
+      }
+      if (leavesOutStart) {
+        boolean inner = any && swath.startColumns(first, last);
+        innerLows[k & (BLOCKS - 1)] = inner ? (swath.from() + BLOCK - 1) >> BLOCK_SHIFT : 0;
+        innerHighs[k & (BLOCKS - 1)] = inner ? ((swath.to() + 1) >> BLOCK_SHIFT) - 1 : -1;
       }
     }
     Arrays.fill(known, false);
@@ -134,8 +147,14 @@ final class Carver {
 
   // Level floors of flat tools.
 
-  /** As {@link HeightGrid#cutFlat}. */
-  void cutFlat(long z, int id, Removed found) {
+  /**
+   * As {@link HeightGrid#cutFlat}.
+   *
+   * @param goesOn whether nothing stands above Z where it starts, and what lies at Z there has this
+   *     id
+   */
+  void cutFlat(long z, int id, boolean goesOn, Removed found) {
+    leavesOutStart = goesOn;
     for (int t = swath.firstRow() >> SHIFT; t <= swath.lastRow() >> SHIFT; t++) {
       if (!bandAt(t)) {
         continue;
@@ -199,8 +218,17 @@ final class Carver {
     boolean sawOwn = found.sawOwn();
     boolean open = false;
     stretches = 0;
+    int innerFirst = Math.max(first, innerLows[blockRow & (BLOCKS - 1)]);
+    int innerLast = innerHighs[blockRow & (BLOCKS - 1)];
+    boolean leavesOut = leavesOutStart && sawOwn && innerFirst <= innerLast;
     int place = HeightGrid.block(first, blockRow);
     for (int b = first; b <= last; b++, place++) {
+      if (leavesOut && b == innerFirst) {
+        place += innerLast - b;
+        b = innerLast;
+        open = false;
+        continue;
+      }
       long top = tile.tops[place];
       if (top >= z && tile.topIds[place] == HeightGrid.STALE) {
         tile.refresh(place);
@@ -229,25 +257,60 @@ final class Carver {
     boolean taken = false;
     for (int r = first; r <= last; r++) {
       for (int k = 0; k < stretches; k++) {
-        if (swath.round()) {
-          row.clear();
-          swath.addRow(r, starts[k], ends[k], row);
-          for (int m = 0; m < row.count(); m++) {
-            taken |= HeightGrid.cutRun(tile, r, row.from(m), row.to(m), z, id, found);
-          }
-        } else {
-          ask(r);
-          int from = Math.max(froms[r & (SIDE - 1)], starts[k]);
-          int to = Math.min(tos[r & (SIDE - 1)], ends[k]);
-          if (from <= to) {
-            taken |= HeightGrid.cutRun(tile, r, from, to, z, id, found);
-          }
-        }
+        taken |= cutStretch(tile, r, starts[k], ends[k], z, id, found);
       }
     }
     if (taken) {
       stale(tile, blockRow);
     }
+  }
+
+  /** Cuts what the swath covers of some cells of one row, but for those at either end of no use. */
+  private boolean cutStretch(
+      HeightGrid.Tile tile, int r, int start, int end, long z, int id, Removed found) {
+    int base = HeightGrid.place(start, r) - start;
+    int from = start;
+    int to = end;
+    int own = found.sawOwn() ? id : HeightGrid.WHICHEVER;
+    while (from <= to && lies(tile, base + from, z, own)) {
+      from++;
+    }
+    while (from < to && lies(tile, base + to, z, own)) {
+      to--;
+    }
+    if (from > to) {
+      return false;
+    }
+    if (swath.round()) {
+      boolean taken = false;
+      row.clear();
+      swath.addRow(r, from, to, row);
+      for (int m = 0; m < row.count(); m++) {
+        taken |= HeightGrid.cutRun(tile, r, row.from(m), row.to(m), z, id, found);
+      }
+      return taken;
+    }
+    if (to - from >= FEW) {
+      ask(r);
+      from = Math.max(from, froms[r & (SIDE - 1)]);
+      to = Math.min(to, tos[r & (SIDE - 1)]);
+    } else {
+      from = Math.max(from, lows[(r >> BLOCK_SHIFT) & (BLOCKS - 1)]);
+      to = Math.min(to, highs[(r >> BLOCK_SHIFT) & (BLOCKS - 1)]);
+      while (from <= to && !swath.covers(r, from)) {
+        from++;
+      }
+      while (from < to && !swath.covers(r, to)) {
+        to--;
+      }
+    }
+    return from <= to && HeightGrid.cutRun(tile, r, from, to, z, id, found);
+  }
+
+  /** Whether a cell is neither to be lowered nor to be noted. */
+  private static boolean lies(HeightGrid.Tile tile, int place, long z, int own) {
+    long height = tile.heights[place];
+    return height < z || (height == z && tile.ids[place] == own);
   }
 
   private void stale(HeightGrid.Tile tile, int blockRow) {
@@ -266,6 +329,7 @@ final class Carver {
    * @param notes whether it matters who left cells that lie at the floor already
    */
   void cut(HeightGrid.Floor floor, long z, int id, int otherId, boolean notes, Removed found) {
+    leavesOutStart = false;
     for (int t = swath.firstRow() >> SHIFT; t <= swath.lastRow() >> SHIFT; t++) {
       if (!bandAt(t)) {
         continue;
@@ -287,7 +351,7 @@ final class Carver {
         }
         for (int b = lowRow >> BLOCK_SHIFT; b <= highRow >> BLOCK_SHIFT; b++) {
           if (leftOver(tile, b, floor, z, id, notes, found)
-              && !cutRows(tile, b, floor, z, id, otherId, found)) {
+              && !cutRows(tile, b, floor, z, id, otherId, notes, found)) {
             break;
           }
         }
@@ -346,27 +410,119 @@ final class Carver {
       long z,
       int id,
       int otherId,
+      boolean notes,
       Removed found) {
     int first = Math.max(lowRow, blockRow << BLOCK_SHIFT);
     int last = Math.min(highRow, (blockRow << BLOCK_SHIFT) + BLOCK - 1);
     for (int r = first; r <= last; r++) {
       for (int k = 0; k < stretches; k++) {
-        row.clear();
-        if (swath.round()) {
-          swath.addRow(r, starts[k], ends[k], row);
-        } else {
-          ask(r);
-          row.add(
-              r,
-              Math.max(froms[r & (SIDE - 1)], starts[k]),
-              Math.min(tos[r & (SIDE - 1)], ends[k]));
-        }
-        for (int m = 0; m < row.count(); m++) {
-          if (!grid.cutCells(tile, r, row.from(m), row.to(m), floor, z, id, otherId, found)) {
-            return false;
-          }
+        if (!cutStretch(tile, r, starts[k], ends[k], floor, z, id, otherId, notes, found)) {
+          return false;
         }
       }
+    }
+    return true;
+  }
+
+  private boolean cutStretch(
+      HeightGrid.Tile tile,
+      int r,
+      int start,
+      int end,
+      HeightGrid.Floor floor,
+      long z,
+      int id,
+      int otherId,
+      boolean notes,
+      Removed found) {
+    double y = (double) grid.centre(r);
+    int base = HeightGrid.place(start, r) - start;
+    int from = start;
+    int to = end;
+    while (from <= to && isSpared(tile, base + from, from, y, floor, z, notes)) {
+      from++;
+    }
+    while (from < to && isSpared(tile, base + to, to, y, floor, z, notes)) {
+      to--;
+    }
+    if (from > to) {
+      return true;
+    }
+    if (swath.round()) {
+      row.clear();
+      swath.addRow(r, from, to, row);
+      for (int m = 0; m < row.count(); m++) {
+        if (!cutCells(tile, r, row.from(m), row.to(m), floor, z, id, otherId, notes, found)) {
+          return false;
+        }
+      }
+      return true;
+    }
+    if (to - from >= FEW) {
+      ask(r);
+      from = Math.max(from, froms[r & (SIDE - 1)]);
+      to = Math.min(to, tos[r & (SIDE - 1)]);
+    } else {
+      from = Math.max(from, lows[(r >> BLOCK_SHIFT) & (BLOCKS - 1)]);
+      to = Math.min(to, highs[(r >> BLOCK_SHIFT) & (BLOCKS - 1)]);
+      while (from <= to && !swath.covers(r, from)) {
+        from++;
+      }
+      while (from < to && !swath.covers(r, to)) {
+        to--;
+      }
+    }
+    return from > to || cutCells(tile, r, from, to, floor, z, id, otherId, notes, found);
+  }
+
+  /** Whether a cell, for certain, is neither to be lowered nor to be noted. */
+  private boolean isSpared(
+      HeightGrid.Tile tile,
+      int place,
+      int column,
+      double y,
+      HeightGrid.Floor floor,
+      long z,
+      boolean notes) {
+    long height = tile.heightOf(place);
+    return (!notes || height != z) && floor.spares(height, (double) grid.centre(column), y, 0);
+  }
+
+  private boolean cutCells(
+      HeightGrid.Tile tile,
+      int r,
+      int first,
+      int last,
+      HeightGrid.Floor floor,
+      long z,
+      int id,
+      int otherId,
+      boolean notes,
+      Removed found) {
+    double y = (double) grid.centre(r);
+    int base = HeightGrid.place(first, r) - first;
+    for (int column = first; column <= last; column++) {
+      long height = tile.heightOf(base + column);
+      double x = (double) grid.centre(column);
+      if ((!notes || height != z) && floor.spares(height, x, y, 0)) {
+        continue;
+      }
+      long low = floor.at(x, y);
+      if (height <= low) {
+        if (low == z) {
+          HeightGrid.note(height, tile.idOf(base + column), z, id, found);
+        }
+        continue;
+      }
+      int before = tile.idOf(base + column);
+      if (tile.even() && !grid.expand(tile)) {
+        found.lost();
+        return false;
+      }
+      tile.heights[base + column] = low;
+      tile.ids[base + column] = low == z ? id : otherId;
+      tile.topIds[HeightGrid.block(column >> BLOCK_SHIFT, r >> BLOCK_SHIFT)] = HeightGrid.STALE;
+      found.takeCell(before, height, floor.tip(x, y, low), low, r, column);
     }
     return true;
   }

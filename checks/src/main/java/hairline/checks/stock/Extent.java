@@ -27,16 +27,42 @@ final class Extent {
     cells += count;
     double low = Math.min(first, last);
     double high = Math.max(first, last);
-    acrossLow = Math.min(acrossLow, low);
-    acrossHigh = Math.max(acrossHigh, high);
+    if (low < acrossLow) {
+      acrossLow = low;
+    }
+    if (high > acrossHigh) {
+      acrossHigh = high;
+    }
     if (high < 0) {
-      rightHigh = Math.max(rightHigh, high);
+      if (high > rightHigh) {
+        rightHigh = high;
+      }
     } else if (low >= 0) {
-      leftLow = Math.min(leftLow, low);
+      if (low < leftLow) {
+        leftLow = low;
+      }
     } else {
       // From one side of the path to the other.
       leftLow = 0;
       rightHigh = 0;
+    }
+  }
+
+  /** Takes one cell. */
+  void cover(double across) {
+    cells++;
+    if (across < acrossLow) {
+      acrossLow = across;
+    }
+    if (across > acrossHigh) {
+      acrossHigh = across;
+    }
+    if (across < 0) {
+      if (across > rightHigh) {
+        rightHigh = across;
+      }
+    } else if (across < leftLow) {
+      leftLow = across;
     }
   }
 

@@ -10,6 +10,9 @@ final class Floors {
   /** What rounding may do to a height, near the rim of a ball too: a part of its radius. */
   private static final double ROUNDING_SHARE = 1e-6;
 
+  /** Far enough from the lowest place that rounding can't matter: a part of the radius. */
+  private static final double LEAD_SHARE = 1e-3;
+
   private static final int TABLE = 33;
   private static final int SEARCHES = 30;
 
@@ -17,15 +20,21 @@ final class Floors {
 
   /** The floor under one stretch of a path. */
   static HeightGrid.Floor of(Path path, Surface.Piece piece, Cutter cutter) {
-    if (piece.arc()) {
-      return levelArc(path, cutter);
-    }
-    return straight(piece, cutter);
+    return of(path, piece, cutter, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * The same, where the tool may already have been at the start of the stretch.
+   *
+   * @param goesOnFromPm a stretch of this length or more goes on from a cut of the same tool
+   */
+  static HeightGrid.Floor of(Path path, Surface.Piece piece, Cutter cutter, double goesOnFromPm) {
+    return piece.arc() ? levelArc(path, cutter) : new Straight(piece, cutter, goesOnFromPm);
   }
 
   /** The floor under a straight stretch. */
   static HeightGrid.Floor straight(Surface.Piece piece, Cutter cutter) {
-    return new Straight(piece, cutter);
+    return new Straight(piece, cutter, Double.POSITIVE_INFINITY);
   }
 
   private static HeightGrid.Floor levelArc(Path path, Cutter cutter) {
@@ -47,7 +56,7 @@ final class Floors {
         if (Spans.inSector(dx, dy, path.sweep(), startX, startY, endX, endY)) {
           distance = Math.min(distance, Math.abs(distance(dx, dy) - r));
         }
-        return path.z0 + Math.round(cutter.profilePm(distance));
+        return round(path.z0 + cutter.profilePm(distance));
       }
 
       @Override
@@ -104,6 +113,11 @@ final class Floors {
     }
   }
 
+  /** To the nearest picometre, halves upwards. */
+  static long round(double heightPm) {
+    return (long) Math.floor(heightPm + 0.5);
+  }
+
   private static double distance(double dx, double dy) {
     return Math.sqrt(dx * dx + dy * dy);
   }
@@ -124,9 +138,18 @@ final class Floors {
     private final double[] aheads;
     private final double lowest;
     private final double spread;
+    private final boolean ball;
+    private final double radius2;
+
+    /** A ball's tip is lowest over a point at most so far ahead or behind, and then some. */
+    private final double lead;
+
+    /** What lies farther behind the start than this is as low as the tool leaves it already. */
+    private final double behind;
+
     private final Profile profile;
 
-    Straight(Surface.Piece piece, Cutter cutter) {
+    Straight(Surface.Piece piece, Cutter cutter, double goesOnFromPm) {
       this.piece = piece;
       this.cutter = cutter;
       double runX = piece.x1() - piece.x0();
@@ -139,6 +162,10 @@ final class Floors {
       this.lowest = Math.min(piece.z0(), piece.z1());
       this.spread = Math.abs(dx) + Math.abs(dy);
       this.profile = new Profile(cutter, lowest);
+      this.ball = cutter.shape() == ToolShape.BALL;
+      this.radius2 = cutter.radiusPm() * cutter.radiusPm();
+      this.lead = (Math.abs(sine) + LEAD_SHARE) * cutter.radiusPm();
+      this.behind = ball && length >= goesOnFromPm ? -lead : Double.NEGATIVE_INFINITY;
       this.aheads = slope != 0 && cutter.shape() == ToolShape.BULL ? searchAheads() : new double[0];
     }
 
@@ -151,7 +178,7 @@ final class Floors {
       double fromStart2 = px * px + py * py;
       double fromEnd2 = qx * qx + qy * qy;
       if (length == 0) {
-        return Math.round(lowest + cutter.profilePm(Math.sqrt(fromStart2)));
+        return round(lowest + cutter.profilePm(Math.sqrt(fromStart2)));
       }
       double along = px * dx + py * dy;
       double across = py * dx - px * dy;
@@ -162,16 +189,21 @@ final class Floors {
         if (along > 0 && along < length) {
           nearest2 = Math.min(nearest2, across2);
         }
-        return Math.round(piece.z0() + cutter.profilePm(Math.sqrt(nearest2)));
+        return round(piece.z0() + cutter.profilePm(Math.sqrt(nearest2)));
       }
-      double radius2 = cutter.radiusPm() * cutter.radiusPm();
+      if (ball && fromEnd2 <= radius2 && along - lead >= length) {
+        return round(piece.z1() + cutter.profilePm(Math.sqrt(fromEnd2)));
+      }
+      if (ball && fromStart2 <= radius2 && along + lead <= 0) {
+        return round(piece.z0() + cutter.profilePm(Math.sqrt(fromStart2)));
+      }
       double wide = Math.sqrt(Math.max(0, radius2 - across2));
       long low = tip(clamp(along + ahead(Math.abs(across), wide), along, wide), along, across2);
       if (fromStart2 <= radius2) {
-        low = Math.min(low, Math.round(piece.z0() + cutter.profilePm(Math.sqrt(fromStart2))));
+        low = Math.min(low, round(piece.z0() + cutter.profilePm(Math.sqrt(fromStart2))));
       }
       if (fromEnd2 <= radius2) {
-        low = Math.min(low, Math.round(piece.z1() + cutter.profilePm(Math.sqrt(fromEnd2))));
+        low = Math.min(low, round(piece.z1() + cutter.profilePm(Math.sqrt(fromEnd2))));
       }
       return low;
     }
@@ -185,6 +217,9 @@ final class Floors {
       double py = y - piece.y0();
       double reach = half * spread + ROUNDING_PM;
       double along = px * dx + py * dy;
+      if (along + reach <= behind) {
+        return true;
+      }
       double beyond = Math.max(0, Math.max(-along, along - length) - reach);
       double beside = Math.max(0, Math.abs(py * dx - px * dy) - reach);
       return profile.spares(height, beyond * beyond + beside * beside);
@@ -197,12 +232,12 @@ final class Floors {
         return floor;
       }
       if (length == 0) {
-        return Math.round(lowest);
+        return round(lowest);
       }
       double along = (x - piece.x0()) * dx + (y - piece.y0()) * dy;
       double z =
           along <= 0 ? piece.z0() : along >= length ? piece.z1() : piece.z0() + slope * along;
-      return Math.round(z);
+      return round(z);
     }
 
     /** How far ahead of a point the tip is when the tool is lowest over it. */
@@ -251,7 +286,7 @@ final class Floors {
     private long tip(double place, double along, double across2) {
       double z =
           place <= 0 ? piece.z0() : place >= length ? piece.z1() : piece.z0() + slope * place;
-      return Math.round(z + profile(place - along, across2));
+      return round(z + profile(place - along, across2));
     }
 
     private double profile(double ahead, double across2) {

@@ -182,6 +182,34 @@ final class Removed {
     add(id, height, tip, row, from, to);
   }
 
+  /** Takes one cell that lay above the floor, as {@link #take}. */
+  void takeCell(int id, long height, long tip, long floor, int row, int column) {
+    if (arc || id == HeightGrid.VIRGIN || (entryId != 0 && id == entryId)) {
+      take(id, height, tip, floor, row, column, column);
+      return;
+    }
+    cellsTaken++;
+    long down = height - floor;
+    sum((double) down, down);
+    if (down > deepestTaken) {
+      deepestTaken = down;
+    }
+    double dx = (column + 0.5) * cell - originX;
+    double dy = (row + 0.5) * cell - originY;
+    double along = along(dx, dy);
+    double across = across(dx, dy);
+    stations.cell(along, across);
+    int k = find(id < 0 ? Cut.NO_LEVEL : id, height);
+    if (height - tip > deepest[k]) {
+      deepest[k] = height - tip;
+    }
+    extents.get(k).cover(across);
+    all.cover(across);
+    if (along >= 0 && along <= length) {
+      beside.cover(across);
+    }
+  }
+
   /** Adds heights exactly, so that their order doesn't matter, while there are not too many. */
   private void sum(double about, long exact) {
     if (about > MOST_EXACT || heightsTaken > MOST_EXACT) {

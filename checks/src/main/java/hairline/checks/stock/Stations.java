@@ -62,11 +62,16 @@ final class Stations {
     double a = along;
     double c = across;
     for (int k = 0; k < cells; k++) {
-      double ahead2 = rim * rim - c * c;
-      take(ahead2 > 0 ? a - Math.sqrt(ahead2) : a, c);
+      cell(a, c);
       a += alongStep;
       c += acrossStep;
     }
+  }
+
+  /** Takes one cell beside a straight way. */
+  void cell(double along, double across) {
+    double ahead2 = rim * rim - across * across;
+    take(ahead2 > 0 ? along - Math.sqrt(ahead2) : along, across);
   }
 
   /**
@@ -101,8 +106,12 @@ final class Stations {
     }
     // What the tool covers where it starts was taken by what brought it there, not by its rim.
     if (place >= -cell / 2) {
-      lows[k] = Math.min(lows[k], across);
-      highs[k] = Math.max(highs[k], across);
+      if (across < lows[k]) {
+        lows[k] = across;
+      }
+      if (across > highs[k]) {
+        highs[k] = across;
+      }
     }
   }
 

@@ -11,6 +11,11 @@ final class Surface {
   /** Cells along a square of the path index: few moves of one pass then cross one square. */
   private static final int CELLS_PER_SQUARE = 2;
 
+  /** Shorter moves are followed as if they came from elsewhere. */
+  private static final double SHORTEST_CELLS = 0.01;
+
+  private static final double NOT_GOING_ON = Double.POSITIVE_INFINITY;
+
   final String offset;
   final Optional<StockModel.Box> box;
   final HeightGrid grid;
@@ -20,6 +25,8 @@ final class Surface {
   private final Swath swath;
   private final Carver carver;
   private final Spans spans;
+  private final Rest rest = new Rest();
+  private final double shortest;
   private final double chordError;
   private final Map<Integer, Long> lowestRapid = new HashMap<>();
   private boolean lost;
@@ -36,6 +43,7 @@ final class Surface {
     this.carver = new Carver(grid, swath);
     this.spans = new Spans(grid);
     this.chordError = model.chordErrorPm();
+    this.shortest = model.cellPm() * SHORTEST_CELLS;
   }
 
   /** Whether a move of unknown course or tool may have cut anywhere. */
@@ -152,21 +160,34 @@ final class Surface {
         cutter.radiusPm(),
         piece -> {
           measure(path, piece, found);
-          boolean oneHeight = cutter.flat() && (path.level() || !path.movesInPlan());
-          if (asksEveryCell || grid.lossy()) {
-            spans.of(swath);
-            if (oneHeight) {
-              grid.cutFlat(spans, z, id, found);
-            } else {
-              grid.cut(spans, Floors.of(path, piece, cutter), z, id, otherId, found);
-            }
-          } else if (oneHeight) {
-            carver.cutFlat(z, id, found);
-          } else {
-            HeightGrid.Floor floor = Floors.of(path, piece, cutter);
-            carver.cut(floor, z, id, otherId, cutter.leavesFloor() && path.level(), found);
-          }
+          cut(path, piece, cutter, z, id, otherId, found);
         });
+  }
+
+  private void cut(
+      Path path, Piece piece, Cutter cutter, long z, int id, int otherId, Removed found) {
+    boolean oneHeight = cutter.flat() && (path.level() || !path.movesInPlan());
+    if (asksEveryCell || grid.lossy()) {
+      spans.of(swath);
+      if (oneHeight) {
+        grid.cutFlat(spans, z, id, found);
+      } else {
+        grid.cut(spans, Floors.of(path, piece, cutter), z, id, otherId, found);
+      }
+      return;
+    }
+    boolean goesOn = !piece.arc() && rest.goesOn(piece, cutter);
+    if (oneHeight) {
+      carver.cutFlat(z, id, goesOn && rest.allOf(id), found);
+    } else {
+      HeightGrid.Floor floor = Floors.of(path, piece, cutter, goesOn ? shortest : NOT_GOING_ON);
+      carver.cut(floor, z, id, otherId, cutter.leavesFloor() && path.level(), found);
+    }
+    if (piece.arc()) {
+      rest.forget();
+    } else {
+      rest.at(piece, cutter, oneHeight && !found.sawOther(), id, shortest);
+    }
   }
 
   private static void measure(Path path, Piece piece, Removed found) {
@@ -196,6 +217,7 @@ final class Surface {
           spans.of(swath);
           grid.relabel(spans, path.z0, fromId, toId);
         });
+    rest.relabelled(fromId, toId);
   }
 
   /** Loses what a move of unknown height or shift may have cut. */

@@ -10,7 +10,10 @@ final class Swath {
   /** What rounding may do to a distance. */
   private static final double ROUNDING_PM = 1;
 
+  private static final double ROUNDING_CELLS = 1.0 / 1024;
+
   private final double cell;
+  private final double perCell;
 
   // Cells outside of these are left out.
   private final int columnMin;
@@ -47,6 +50,7 @@ final class Swath {
 
   Swath(HeightGrid grid) {
     this.cell = grid.cellPm();
+    this.perCell = 1 / cell;
     this.columnMin = grid.boxFrom();
     this.columnMax = grid.boxTo();
     this.rowMin = grid.boxRowFrom();
@@ -168,8 +172,25 @@ final class Swath {
       highX = Math.min(highX, Math.max(x, x2) + ROUNDING_PM);
     }
     double wide = Math.sqrt(radius2 - away * away) + ROUNDING_PM;
-    from = Math.max(columnMin, above(lowX - wide));
-    to = Math.min(columnMax, below(highX + wide));
+    // The column in which a border lies may be needed or not; a few thousandths are rounding.
+    from = Math.max(columnMin, (int) Math.floor((lowX - wide) * perCell - ROUNDING_CELLS));
+    to = Math.min(columnMax, (int) Math.floor((highX + wide) * perCell + ROUNDING_CELLS));
+    return from <= to;
+  }
+
+  /**
+   * Between which columns all cells of some rows lie under the tool where it starts.
+   *
+   * @return whether any do
+   */
+  boolean startColumns(int lowRow, int highRow) {
+    double away = Math.max(Math.abs(centre(lowRow) - ay), Math.abs(centre(highRow) - ay));
+    if (away >= radius) {
+      return false;
+    }
+    double half = Math.sqrt(radius2 - away * away) - ROUNDING_PM;
+    from = (int) Math.ceil((ax - half) * perCell - 0.5 + ROUNDING_CELLS);
+    to = (int) Math.floor((ax + half) * perCell - 0.5 - ROUNDING_CELLS);
     return from <= to;
   }
 
@@ -271,6 +292,11 @@ final class Swath {
     from = Math.max(columnMin, first);
     to = Math.min(columnMax, last);
     return from <= to;
+  }
+
+  /** Whether a straight stretch covers a cell. */
+  boolean covers(int row, int column) {
+    return within(centre(column), centre(row));
   }
 
   /** Whether a point lies within the radius of the segment. */
