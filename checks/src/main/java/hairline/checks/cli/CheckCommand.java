@@ -93,8 +93,9 @@ final class CheckCommand implements Action {
       names = "--section",
       paramLabel = "X0,Y0,X1,Y1",
       description =
-          "Adds the heights of the part left along a line: two points in work coordinates, in mm"
-              + " unless a unit stands behind (text, json, csv). May be repeated.")
+          "Adds the heights of the part left along a line from one point to another, in work"
+              + " coordinates, mm unless a unit stands behind (text, json, csv, svg). May be"
+              + " repeated.")
   private List<String> sections = new ArrayList<>();
 
   @Option(
@@ -192,7 +193,8 @@ final class CheckCommand implements Action {
   private Surfaces surfaces() throws Failed {
     List<ReportFormat> formats = new ArrayList<>(Reports.Wanted.formats(reports));
     formats.add(format);
-    SurfaceWanted wanted = new SurfaceWanted(terraces, Surfaces.lines(sections), false);
+    SurfaceWanted wanted = new SurfaceWanted(
+            terraces, Surfaces.lines(sections), formats.contains(ReportFormat.SVG));
     if (formats.contains(ReportFormat.CSV) && !terraces && sections.isEmpty()) {
       throw Failed.of(Failure.CSV_OF_NOTHING);
     }

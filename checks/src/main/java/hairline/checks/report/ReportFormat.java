@@ -34,6 +34,12 @@ public enum ReportFormat {
     public ReportWriter writer(OutputStream out, ReportOptions options) {
       return new CsvReport(out);
     }
+  },
+  SVG {
+    @Override
+    public ReportWriter writer(OutputStream out, ReportOptions options) {
+      return new SvgReport(out);
+    }
   };
 
   /** A writer of this format; what it writes is UTF-8. */

@@ -13,6 +13,9 @@ final class SurfaceJson {
   private SurfaceJson() {}
 
   static void write(JsonGenerator json, SurfaceShown surface) throws IOException {
+    if (!surface.wanted().terraces() && surface.wanted().sections().isEmpty()) {
+      return;
+    }
     json.writeObjectFieldStart("surface");
     number(json, "cellUm", SurfaceWords.um(surface.cellPm()));
     number(json, "toleranceUm", SurfaceWords.um(surface.tolerancePm()));

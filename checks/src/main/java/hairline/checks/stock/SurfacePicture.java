@@ -11,22 +11,25 @@ public final class SurfacePicture {
   public static final int MOST_PIXELS = 500_000;
 
   private static final int MOST_ALONG = 2000;
+  private static final int MARGIN_SHARE = 16;
 
   private final int width;
   private final int height;
-  private final double pixelPm;
+  private final double widthPm;
+  private final double heightPm;
   private final double x0Pm;
   private final double y0Pm;
   private final Stands[] stands;
   private final long[] heights;
   private final int[] terraces;
 
-  private SurfacePicture(int width, int height, double pixelPm, double x0Pm, double y0Pm) {
+  private SurfacePicture(int width, int height, Bounds bounds, double cell) {
     this.width = width;
     this.height = height;
-    this.pixelPm = pixelPm;
-    this.x0Pm = x0Pm;
-    this.y0Pm = y0Pm;
+    this.widthPm = (bounds.toColumn() - (double) bounds.fromColumn() + 1) * cell;
+    this.heightPm = (bounds.toRow() - (double) bounds.fromRow() + 1) * cell;
+    this.x0Pm = bounds.fromColumn() * cell;
+    this.y0Pm = bounds.fromRow() * cell;
     this.stands = new Stands[width * height];
     this.heights = new long[width * height];
     this.terraces = new int[width * height];
@@ -40,8 +43,19 @@ public final class SurfacePicture {
    */
   static SurfacePicture of(SurfaceLeft surface, TerraceFinder.TerraceAt at) {
     Bounds bounds = Bounds.of(surface);
+    if (surface.stock().isEmpty() && !bounds.empty()) {
+      int columns = bounds.toColumn() - bounds.fromColumn() + 1;
+      int rows = bounds.toRow() - bounds.fromRow() + 1;
+      int around = 2 + Math.max(columns, rows) / MARGIN_SHARE;
+      bounds =
+          new Bounds(
+              bounds.fromColumn() - around,
+              bounds.toColumn() + around,
+              bounds.fromRow() - around,
+              bounds.toRow() + around);
+    }
     if (bounds.empty()) {
-      return new SurfacePicture(0, 0, 1, 0, 0);
+      return new SurfacePicture(0, 0, new Bounds(0, 0, 0, 0), 1);
     }
     double cell = surface.cellPm();
     double columns = bounds.toColumn() - (double) bounds.fromColumn() + 1;
@@ -52,17 +66,11 @@ public final class SurfacePicture {
             Math.max(columns, rows) / MOST_ALONG);
     int width = Math.max(1, (int) (columns / cellsPerPixel));
     int height = Math.max(1, (int) (rows / cellsPerPixel));
-    SurfacePicture picture =
-        new SurfacePicture(
-            width,
-            height,
-            cellsPerPixel * cell,
-            bounds.fromColumn() * cell,
-            bounds.fromRow() * cell);
+    SurfacePicture picture = new SurfacePicture(width, height, bounds, cell);
     for (int j = 0; j < height; j++) {
-      int row = bounds.fromRow() + (int) ((j + 0.5) * cellsPerPixel);
+      int row = bounds.fromRow() + (int) ((j + 0.5) * rows / height);
       for (int i = 0; i < width; i++) {
-        int column = bounds.fromColumn() + (int) ((i + 0.5) * cellsPerPixel);
+        int column = bounds.fromColumn() + (int) ((i + 0.5) * columns / width);
         int k = j * width + i;
         picture.stands[k] = surface.stands(column, row);
         picture.heights[k] = surface.grid().height(column, row);
@@ -72,17 +80,24 @@ public final class SurfacePicture {
     return picture;
   }
 
+  /** Pixels along X. */
   public int width() {
     return width;
   }
 
+  /** Pixels along Y. */
   public int height() {
     return height;
   }
 
-  /** Edge of a pixel. */
-  public double pixelPm() {
-    return pixelPm;
+  /** How wide what it shows is. */
+  public double widthPm() {
+    return widthPm;
+  }
+
+  /** How high what it shows is. */
+  public double heightPm() {
+    return heightPm;
   }
 
   /** Left edge. */

@@ -95,6 +95,18 @@ class SurfaceOptionsTest {
   }
 
   @Test
+  void aDrawingIsWrittenWithoutAskingForMore() throws IOException {
+    Path drawing = folder.resolve("part.svg");
+    Ran ran = Ran.of("check", ONE_RULE, "--report", "svg=" + drawing, DEMO);
+    assertThat(ran.status()).isZero();
+    assertThat(ran.out()).doesNotContain("terraces");
+    String text = Files.readString(drawing);
+    assertThat(text).startsWith("<svg ").endsWith("</svg>\n").contains("−400 µm", "−14 µm");
+    // A picture of half a million pixels, most of them flat.
+    assertThat(text).hasSizeLessThan(200_000);
+  }
+
+  @Test
   void aTableOfNothingIsRefused() {
     for (String option : List.of("--format=csv", "--report=csv=" + folder.resolve("a.csv"))) {
       Ran ran = Ran.of("check", option, DEMO);

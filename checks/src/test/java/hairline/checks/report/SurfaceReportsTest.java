@@ -16,19 +16,27 @@ import hairline.checks.stock.PartLeft;
 import hairline.checks.stock.SectionLine;
 import hairline.checks.stock.SurfaceShown;
 import hairline.checks.stock.SurfaceWanted;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 
 /** What the formats make of the part left. */
 class SurfaceReportsTest {
@@ -233,6 +241,77 @@ class SurfaceReportsTest {
             .count();
     SurfaceShown.Under under = checked(all(false)).surface().orElseThrow().offsets().get(0);
     assertThat(points).isEqualTo(under.sections().get(0).points().size());
+  }
+
+  private static Document xml(String text) throws Exception {
+    DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+    factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+    return factory
+        .newDocumentBuilder()
+        .parse(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  private static List<String> texts(Document drawing) {
+    List<String> texts = new ArrayList<>();
+    NodeList nodes = drawing.getElementsByTagName("text");
+    for (int k = 0; k < nodes.getLength(); k++) {
+      texts.add(nodes.item(k).getTextContent());
+    }
+    return texts;
+  }
+
+  @Test
+  void theDrawingNamesTerracesStepsAndExaggeration() throws Exception {
+    Document drawing = xml(report(ReportFormat.SVG));
+    assertThat(texts(drawing))
+        .contains("=part, \"a\".nc, G54", "`gone.nc` does not exist")
+        // The named heights, the labels of terraces, the steps of a section.
+        .contains("−10.5", "−4 µm", "−6.5 µm", "+10.5 µm", "uncut, top not known")
+        .anyMatch(text -> text.matches("heights [0-9.]+ times exaggerated against distances"));
+    assertThat(drawing.getElementsByTagName("image").getLength()).isEqualTo(2);
+    assertThat(drawing.getElementsByTagName("script").getLength()).isZero();
+  }
+
+  @Test
+  void thePictureHasTheColoursOfItsHeights() throws Exception {
+    Document drawing = xml(report(ReportFormat.SVG));
+    String data =
+        ((Element) drawing.getElementsByTagName("image").item(0)).getAttribute("href");
+    assertThat(data).startsWith("data:image/png;base64,");
+    BufferedImage image =
+        ImageIO.read(
+            new ByteArrayInputStream(
+                Base64.getDecoder().decode(data.substring(data.indexOf(',') + 1))));
+    // Stock of 4 by 2 mm; the upper row of pixels is the highest Y.
+    double perMm = image.getWidth() / 4.0;
+    int uncut = image.getRGB((int) (3.8 * perMm), (int) (0.1 * perMm)) & 0xFFFFFF;
+    int lowest = image.getRGB((int) (3 * perMm), (int) perMm) & 0xFFFFFF;
+    int level = image.getRGB((int) (0.5 * perMm), (int) perMm) & 0xFFFFFF;
+    int right = image.getRGB((int) (1.05 * perMm), (int) perMm) & 0xFFFFFF;
+    assertThat(uncut).isEqualTo(0xFEE838);
+    // The ball's ground at about -20 µm is the end of the scale, within a colour.
+    assertThat(lowest & 0xFF00).isLessThan(0x2A00);
+    assertThat(level).isNotEqualTo(uncut).isNotEqualTo(lowest).isNotEqualTo(right);
+    assertThat(right).isNotEqualTo(lowest);
+  }
+
+  @Test
+  void hostileNamesAndManyProgramsAreDrawnHarmlessly() throws Exception {
+    CheckedProgram one = checked(all(true));
+    CheckedProgram hostile =
+        new CheckedProgram(
+            SampleRun.HOSTILE, one.result(), one.summary(), one.surface(), one.trouble());
+    List<CheckedProgram> many = new ArrayList<>(java.util.Collections.nCopies(14, one));
+    many.add(0, hostile);
+    String text = SampleRun.report(ReportFormat.SVG, SampleRun.OPTIONS, many);
+    text.codePoints()
+        .filter(c -> c != '\n')
+        .forEach(c -> assertThat(Visible.isHarmless(c)).as("U+%04X", c).isTrue());
+    Document drawing = xml(text);
+    assertThat(drawing.getElementsByTagName("b").getLength()).isZero();
+    // Two surfaces each: 30, of which 24 are drawn.
+    assertThat(drawing.getElementsByTagName("image").getLength()).isEqualTo(24);
+    assertThat(texts(drawing)).anyMatch(t -> t.startsWith("6 more surfaces not drawn"));
   }
 
   @Test

@@ -1,0 +1,126 @@
+package hairline.checks.report;
+
+import hairline.checks.stock.SurfaceShown;
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The part left as a drawing (SVG 1.1): each surface from above, its sections below. Nothing in it
+ * is loaded from elsewhere, and nothing runs. At most {@value #MOST_DRAWN} surfaces are drawn; the
+ * rest is counted.
+ */
+final class SvgReport implements ReportWriter {
+  /** Most surfaces in one drawing. */
+  static final int MOST_DRAWN = 24;
+
+  private static final double FOOT = 34;
+
+  private static final String STYLE =
+      """
+      text{font-family:"DejaVu Sans",Verdana,sans-serif;font-size:11px;fill:#1c2430}
+      .name{font-size:17px;font-weight:bold}
+      .head{font-size:13px;font-weight:bold}
+      .quiet{fill:#56616f}
+      .mid{text-anchor:middle}
+      .end{text-anchor:end}
+      .on{paint-order:stroke;stroke:#fff;stroke-width:3px;stroke-linejoin:round;font-weight:bold}
+      .edge{stroke:#56616f;stroke-width:.6}
+      .frame{fill:none;stroke:#56616f;stroke-width:1}
+      .tick{stroke:#56616f;stroke-width:.8}
+      .grid{stroke:#d9dee4;stroke-width:.7}
+      .bar{stroke:#1c2430;stroke-width:3}
+      .cuthalo{stroke:#fff;stroke-width:4;stroke-opacity:.8}
+      .cut{stroke:#b3261e;stroke-width:1.6;stroke-dasharray:9 3 2 3}
+      .cutname{fill:#b3261e}
+      .body{fill:#dfe4ea;stroke:none}
+      .skin{fill:none;stroke:#1c2430;stroke-width:1.4;stroke-linejoin:miter}
+      .step{stroke:#8a94a1;stroke-width:.7;stroke-dasharray:2 2}
+      .stepname{fill:#8a1c16;font-weight:bold;text-anchor:middle}
+      """;
+
+  private final Writer out;
+  private final List<String> drawings = new ArrayList<>();
+  private double height = SurfaceDrawing.MARGIN;
+  private int left;
+
+  SvgReport(OutputStream out) {
+    this.out = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+  }
+
+  @Override
+  public void begin() {}
+
+  @Override
+  public void program(CheckedProgram program) {
+    if (program.trouble().isPresent()) {
+      put(program.name(), program.trouble().get().sentence());
+    } else if (program.surface().isEmpty() || program.surface().get().offsets().isEmpty()) {
+      put(program.name(), "nothing is cut, and the sheet gives no stock: nothing to show");
+    } else {
+      SurfaceShown surface = program.surface().get();
+      for (SurfaceShown.Under under : surface.offsets()) {
+        if (drawings.size() >= MOST_DRAWN) {
+          left++;
+        } else {
+          SurfaceDrawing drawing =
+              new SurfaceDrawing(
+                  program.name(), surface, under, program.result().orElseThrow().sheet(), height);
+          drawings.add(drawing.markup());
+          height = drawing.bottom() + SurfaceDrawing.MARGIN;
+        }
+      }
+    }
+  }
+
+  /** A program of which there is nothing to draw. */
+  private void put(String name, String why) {
+    if (drawings.size() >= MOST_DRAWN) {
+      left++;
+      return;
+    }
+    SvgText text = new SvgText();
+    text.label(SurfaceDrawing.MARGIN, height + 16, "name", SurfaceDrawing.shortened(name));
+    text.label(SurfaceDrawing.MARGIN, height + 36, "quiet", why);
+    drawings.add(text.toString());
+    height += 36 + 2 * SurfaceDrawing.MARGIN;
+  }
+
+  @Override
+  public void end(Verdict verdict) throws IOException {
+    SvgText head = new SvgText();
+    double all = height + FOOT;
+    head.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\"")
+        .raw(" role=\"img\" aria-labelledby=\"t d\"")
+        .attribute("width", SurfaceDrawing.WIDTH)
+        .attribute("height", all)
+        .raw(" viewBox=\"0 0 ")
+        .number(SurfaceDrawing.WIDTH)
+        .raw(" ")
+        .number(all)
+        .raw("\">\n<title id=\"t\">The part left</title>\n<desc id=\"d\">")
+        .text(
+            "What part programs leave of the stock, seen from above and coloured by height, with"
+                + " sections; computed by hairline. ")
+        .text(Words.CAUTION)
+        .raw("</desc>\n<style>\n")
+        .raw(STYLE)
+        .raw("</style>\n<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>\n");
+    out.write(head.toString());
+    for (String drawing : drawings) {
+      out.write(drawing);
+    }
+    String rest = left == 0 ? "" : Words.count(left, "more surface") + " not drawn. ";
+    out.write(
+        new SvgText()
+            .label(SurfaceDrawing.MARGIN, height + 14, "quiet", rest + Words.CAUTION)
+            .raw("</svg>\n")
+            .toString());
+    out.flush();
+  }
+}
