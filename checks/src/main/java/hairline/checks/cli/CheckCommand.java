@@ -193,8 +193,8 @@ final class CheckCommand implements Action {
   private Surfaces surfaces() throws Failed {
     List<ReportFormat> formats = new ArrayList<>(Reports.Wanted.formats(reports));
     formats.add(format);
-    SurfaceWanted wanted = new SurfaceWanted(
-            terraces, Surfaces.lines(sections), formats.contains(ReportFormat.SVG));
+    SurfaceWanted wanted =
+        new SurfaceWanted(terraces, Surfaces.lines(sections), formats.contains(ReportFormat.SVG));
     if (formats.contains(ReportFormat.CSV) && !terraces && sections.isEmpty()) {
       throw Failed.of(Failure.CSV_OF_NOTHING);
     }

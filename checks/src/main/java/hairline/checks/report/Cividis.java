@@ -2,8 +2,8 @@ package hairline.checks.report;
 
 /**
  * The colour map cividis: from blue over grey to yellow, its lightness rising evenly, and alike for
- * readers with and without red-green colour blindness. Published in PLoS ONE 13(7), e0199239 (2018);
- * here its colours at every tenth, and straight lines between.
+ * readers with and without red-green colour blindness. Published in PLoS ONE 13(7), e0199239
+ * (2018); here its colours at every tenth, and straight lines between.
  */
 final class Cividis {
   private static final int[] TENTHS = {

@@ -7,13 +7,11 @@ import java.util.zip.CRC32;
 
 /**
  * Writes a picture of up to 256 colours as PNG (ISO/IEC 15948). The data is packed here, by runs of
- * equal bytes in the fixed code of RFC 1951, and not by the Java runtime, whose packing differs from
- * version to version: same picture, same bytes.
+ * equal bytes in the fixed code of RFC 1951, and not by the Java runtime, whose packing differs
+ * from version to version: same picture, same bytes.
  */
 final class PngImage {
-  private static final byte[] SIGNATURE = {
-    (byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'
-  };
+  private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};
   private static final int LONGEST_RUN = 258;
   private static final int SHORTEST_RUN = 3;
   private static final int UP = 2;

@@ -5,7 +5,9 @@ import hairline.checks.stock.Section;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Draws a section as a profile, with its step heights; how much heights are exaggerated is told. */
+/**
+ * Draws a section as a profile, with its step heights; how much heights are exaggerated is told.
+ */
 final class SectionDrawing {
   private static final double TALL = 150;
   private static final double LANE = 15;
@@ -36,8 +38,8 @@ final class SectionDrawing {
     this.width = width;
     for (Section.Point point : section.points()) {
       if (point.heightPm().isPresent()) {
-        highest = Math.max(highest, point.heightPm().getAsLong());
-        lowest = Math.min(lowest, point.heightPm().getAsLong());
+        highest = Math.max(highest, (double) point.heightPm().getAsLong());
+        lowest = Math.min(lowest, (double) point.heightPm().getAsLong());
       }
     }
     boolean any = highest >= lowest;
@@ -50,7 +52,12 @@ final class SectionDrawing {
         SurfaceDrawing.MARGIN,
         y + 14,
         "head",
-        "section " + number + "–" + number + "′: " + Ticks.minus(SurfaceWords.line(section.line())));
+        "section "
+            + number
+            + "–"
+            + number
+            + "′: "
+            + Ticks.minus(SurfaceWords.line(section.line())));
     out.label(
         SurfaceDrawing.MARGIN,
         y + 30,
@@ -72,7 +79,7 @@ final class SectionDrawing {
     scales();
     profile();
     for (Step step : steps) {
-      double from = y(Math.max(step.from(), step.to()));
+      double from = y((double) Math.max(step.from(), step.to()));
       out.line(step.x(), top - 4, step.x(), from, "step");
     }
     gaps();
@@ -141,7 +148,8 @@ final class SectionDrawing {
       out.label(left - 8, at + 4, "quiet end", up.text(k));
     }
     if (highest == lowest) {
-      out.label(left - 8, y(highest) + 4, "quiet end", Ticks.minus(SurfaceWords.um((long) highest)));
+      out.label(
+          left - 8, y(highest) + 4, "quiet end", Ticks.minus(SurfaceWords.um((long) highest)));
     }
     out.label(left - 8, top - 8, "quiet end", "µm");
     double foot = top + TALL + 12;
@@ -184,7 +192,7 @@ final class SectionDrawing {
         continue;
       }
       double px = x(point.distancePm());
-      double py = y(point.heightPm().getAsLong());
+      double py = y((double) point.heightPm().getAsLong());
       boolean last = k + 1 == points || section.points().get(k + 1).heightPm().isEmpty();
       if (open && !last && Math.abs(px - lastX) < SAME && Math.abs(py - lastY) < SAME) {
         continue;

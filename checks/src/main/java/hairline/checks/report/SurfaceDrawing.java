@@ -59,7 +59,10 @@ final class SurfaceDrawing {
     Optional<SurfacePicture> picture = under.picture().filter(p -> p.width() > 0);
     if (!under.known()) {
       out.label(
-          MARGIN, y + 14, "head", "the surface is not known: a move of unknown course may have cut");
+          MARGIN,
+          y + 14,
+          "head",
+          "the surface is not known: a move of unknown course may have cut");
       y += 24;
     } else if (picture.isPresent()) {
       plan(picture.get(), under.terraces().orElseThrow());
@@ -82,8 +85,7 @@ final class SurfaceDrawing {
   private void head(String program, String sheet) {
     out.label(MARGIN, y + 16, "name", shortened(program) + ", " + under.offset());
     out.label(MARGIN, y + 36, "quiet", "stock: " + SurfaceWords.stock(under.stock()));
-    out.label(
-        MARGIN, y + 52, "quiet", "sheet: " + sheet + "; " + SurfaceWords.cells(surface));
+    out.label(MARGIN, y + 52, "quiet", "sheet: " + sheet + "; " + SurfaceWords.cells(surface));
     y += 66;
   }
 
@@ -116,8 +118,7 @@ final class SurfaceDrawing {
     topMm = picture.y0Pm() / PM_PER_MM + heightMm;
     HeightColours colours = HeightColours.of(picture, terraces);
     byte[] png =
-        PngImage.of(
-            picture.width(), picture.height(), colours.pixels(picture), colours.palette());
+        PngImage.of(picture.width(), picture.height(), colours.pixels(picture), colours.palette());
     out.raw("<image")
         .attribute("x", planX)
         .attribute("y", planTop)
@@ -135,7 +136,10 @@ final class SurfaceDrawing {
     axes(widthMm, heightMm);
     lines();
     Labels.put(
-        out, picture, terraces, px -> planX + px * planWidth / picture.width(),
+        out,
+        picture,
+        terraces,
+        px -> planX + px * planWidth / picture.width(),
         py -> planTop + planHeight - py * planHeight / picture.height());
     double legendEnd = legend(picture, terraces, colours);
     y = Math.max(planTop + planHeight + 46, legendEnd) + 10;
@@ -177,7 +181,7 @@ final class SurfaceDrawing {
       }
       out.line(ends[0], ends[1], ends[2], ends[3], "cuthalo");
       out.line(ends[0], ends[1], ends[2], ends[3], "cut");
-      double length = Math.max(1e-9, Math.hypot(ends[2] - ends[0], ends[3] - ends[1]));
+      double length = Math.max(1e-9, StrictMath.hypot(ends[2] - ends[0], ends[3] - ends[1]));
       double outX = (ends[2] - ends[0]) / length * 10;
       double outY = (ends[3] - ends[1]) / length * 10;
       boolean left = Math.abs(outX) >= Math.abs(outY);
@@ -190,10 +194,10 @@ final class SurfaceDrawing {
 
   /** The part of a line that lies in the plan; empty where none does. */
   private double[] clipped(SectionLine line) {
-    double x0 = x(line.x0Pm());
-    double y0 = down(line.y0Pm());
-    double dx = x(line.x1Pm()) - x0;
-    double dy = down(line.y1Pm()) - y0;
+    double x0 = x((double) line.x0Pm());
+    double y0 = down((double) line.y0Pm());
+    double dx = x((double) line.x1Pm()) - x0;
+    double dy = down((double) line.y1Pm()) - y0;
     double from = 0;
     double to = 1;
     double[][] edges = {
@@ -226,8 +230,7 @@ final class SurfaceDrawing {
     long[] named = colours.named();
     for (int k = named.length - 1; k >= 0; k--) {
       out.swatch(LEGEND, at, 26, LEGEND_ROW, colours.colour(named[k]));
-      out.label(
-          LEGEND + 104, at + 14, "end", Ticks.minus(SurfaceWords.um(named[k])));
+      out.label(LEGEND + 104, at + 14, "end", Ticks.minus(SurfaceWords.um(named[k])));
       out.label(LEGEND + 118, at + 14, "quiet", ids(terraces, named[k]));
       at += LEGEND_ROW;
     }

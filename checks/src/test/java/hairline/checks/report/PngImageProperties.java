@@ -43,6 +43,7 @@ class PngImageProperties {
 
   @Property(tries = 1)
   void anEvenPictureIsSmall() {
-    assertThat(PngImage.of(1000, 500, new byte[500_000], new int[] {0x123456})).hasSizeLessThan(8000);
+    assertThat(PngImage.of(1000, 500, new byte[500_000], new int[] {0x123456}))
+        .hasSizeLessThan(8000);
   }
 }

@@ -275,8 +275,7 @@ class SurfaceReportsTest {
   @Test
   void thePictureHasTheColoursOfItsHeights() throws Exception {
     Document drawing = xml(report(ReportFormat.SVG));
-    String data =
-        ((Element) drawing.getElementsByTagName("image").item(0)).getAttribute("href");
+    String data = ((Element) drawing.getElementsByTagName("image").item(0)).getAttribute("href");
     assertThat(data).startsWith("data:image/png;base64,");
     BufferedImage image =
         ImageIO.read(
