@@ -76,6 +76,11 @@ final class Path {
     return new Path(point, point, Optional.empty());
   }
 
+  /** A path that stays at one point. */
+  static Path at(long xPm, long yPm, long zPm) {
+    return at(new Position(xPm, yPm, zPm, 0, 0, 0, 0));
+  }
+
   /** Whether Z stands still all along. */
   boolean level() {
     return z0 == z1 && circle.map(c -> c.plane() == Modes.Plane.XY).orElse(true);
@@ -169,6 +174,32 @@ final class Path {
       return Math.abs(sweep()) * (startRadius() + endRadius()) / 2;
     }
     return straightLength();
+  }
+
+  /** Distance of a point from the path, both seen from above; of an arc about X or Y its chord. */
+  double planDistance(double x, double y) {
+    if (arcInPlan()) {
+      double dx = x - centreX();
+      double dy = y - centreY();
+      double startX = x0 - centreX();
+      double startY = y0 - centreY();
+      double endX = x1 - centreX();
+      double endY = y1 - centreY();
+      return Spans.inSector(dx, dy, sweep(), startX, startY, endX, endY)
+          ? Math.abs(Math.sqrt(dx * dx + dy * dy) - (startRadius() + endRadius()) / 2)
+          : Math.min(
+              Math.sqrt((dx - startX) * (dx - startX) + (dy - startY) * (dy - startY)),
+              Math.sqrt((dx - endX) * (dx - endX) + (dy - endY) * (dy - endY)));
+    }
+    double runX = x1 - (double) x0;
+    double runY = y1 - (double) y0;
+    double length2 = runX * runX + runY * runY;
+    double px = x - x0;
+    double py = y - y0;
+    double f = length2 == 0 ? 0 : Math.max(0, Math.min(1, (px * runX + py * runY) / length2));
+    double dx = px - f * runX;
+    double dy = py - f * runY;
+    return Math.sqrt(dx * dx + dy * dy);
   }
 
   /**

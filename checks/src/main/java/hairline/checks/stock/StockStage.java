@@ -44,6 +44,7 @@ public final class StockStage implements EventSink {
   private final HeightGrid.TileBudget budget;
   private final Map<String, Surface> surfaces = new LinkedHashMap<>();
   private final Map<Integer, Cutter> cutters = new HashMap<>();
+  private final Map<Integer, Shoulder> shoulders = new HashMap<>();
   private final Levels levels;
   private final Heights heights;
   private final PassBook passes;
@@ -79,7 +80,10 @@ public final class StockStage implements EventSink {
     model
         .tools()
         .forEach(
-            (number, tool) -> Cutter.of(tool).ifPresent(cutter -> cutters.put(number, cutter)));
+            (number, tool) -> {
+              Cutter.of(tool).ifPresent(cutter -> cutters.put(number, cutter));
+              Shoulder.of(tool).ifPresent(shoulder -> shoulders.put(number, shoulder));
+            });
   }
 
   @Override
@@ -161,6 +165,7 @@ public final class StockStage implements EventSink {
     }
     noteApproach(move);
     last = Optional.of(move);
+    lookBeside(move);
     if (!move.isFeed()) {
       rapid(move);
       return;
@@ -182,6 +187,40 @@ public final class StockStage implements EventSink {
     } else if (to.zPm() != from.zPm()) {
       approach =
           to.zPm() < from.zPm() ? ApproachDirection.FROM_ABOVE : ApproachDirection.FROM_BELOW;
+    }
+  }
+
+  /** Tells a move in which the body of the tool comes below stock beside it. */
+  private void lookBeside(Move move) {
+    Optional<Surface> surface =
+        move.modes().workOffset().value().map(this::surface).filter(s -> s.box.isPresent());
+    Optional<Integer> number = move.modes().tool().value();
+    Optional<Shoulder> shoulder = number.flatMap(n -> Optional.ofNullable(shoulders.get(n)));
+    if (surface.isEmpty() || shoulder.isEmpty() || !measurable(move) || surface.get().lost()) {
+      return;
+    }
+    Path path = Path.of(move);
+    long reaches = path.lowest(model.chordErrorPm()) + shoulder.get().reachPm();
+    Optional<Cutter> cutter = cutter(move);
+    if (reaches < surface.get().box.get().topPm()
+        && cutter.isPresent()
+        && (path.movesInPlan() || path.z1 < path.z0)
+        && !shifted(move)
+        && !tooLong(path)) {
+      surface
+          .get()
+          .clearance
+          .beside(path, cutter.get(), shoulder.get())
+          .ifPresent(
+              found ->
+                  out.put(
+                      new BodyMeetsStock(
+                          move,
+                          tool(move).orElseThrow(),
+                          found.depthPm(),
+                          shoulder.get().reachPm(),
+                          found.xPm(),
+                          found.yPm())));
     }
   }
 

@@ -22,6 +22,7 @@ final class Surface {
   final PathIndex index;
   final Engagement.Finder engagement;
   final Standing standing;
+  final Clearance clearance;
   private final Swath swath;
   private final Carver carver;
   private final Spans spans;
@@ -41,6 +42,7 @@ final class Surface {
     this.standing = new Standing(grid, box);
     this.swath = new Swath(grid);
     this.carver = new Carver(grid, swath);
+    this.clearance = new Clearance(grid, box, model.chordErrorPm());
     this.spans = new Spans(grid);
     this.chordError = model.chordErrorPm();
     this.shortest = model.cellPm() * SHORTEST_CELLS;

@@ -55,4 +55,24 @@ class StepRulesTest {
     assertThat(Programs.figure(finding, "stored")).isCloseTo(4.1 - 2.1, within(1e-9));
     assertThat(Programs.findings("step-uneven-after-rounding", "silent-terraces.nc")).isEmpty();
   }
+
+  @Test
+  void theToolReachesAsFarAsItIsNoWiderThanItsEnd() {
+    Finding neck = Programs.findings("reach-exceeded", "speaks.nc").get(0);
+    assertThat(Programs.figure(neck, "depth")).isCloseTo(0.5001, within(1e-12));
+    assertThat(Programs.figure(neck, "reach")).isCloseTo(0.5, within(1e-12));
+    assertThat(Programs.findings("reach-exceeded", "silent.nc")).isEmpty();
+    // Without a neck the cone begins at 0.8 D / 2 = 0.16 and grows to 2 over 1 mm: at the walls of
+    // its slot, 0.2 from the axis, it is 0.5 + 0.04 / 1.84 above the tip (exact).
+    double cone = 0.5 + (0.2 - 0.8 * 0.2) / (2 - 0.8 * 0.2);
+    assertThat(cone).isBetween(0.52, 0.55);
+    assertThat(Programs.findings("reach-exceeded", "silent-cone.nc")).isEmpty();
+    assertThat(Programs.findings("reach-exceeded", "speaks-cone.nc")).hasSize(1);
+    // The pocket's wall stands 0.5 from its middle: the shank of 0.3 passes it from 0.1, not from
+    // 0.25.
+    assertThat(0.1 + 0.3).isLessThan(0.5);
+    assertThat(0.25 + 0.3).isGreaterThan(0.5);
+    assertThat(Programs.findings("reach-exceeded", "silent-wide.nc")).isEmpty();
+    assertThat(Programs.findings("reach-exceeded", "speaks-wall.nc")).hasSize(1);
+  }
 }

@@ -1,0 +1,21 @@
+%
+O1 (deeper beside the wall of a pocket)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-3. Y-0.3 Z1.
+Z-0.3
+G1 X3. F100.
+Y0.
+X-3.
+Y0.3
+X3.
+Y0.25
+Z-0.6
+X-3. ; expect reach-exceeded error: stock beside tool 3 stands 0.6 mm above its tip, its reach is 0.5 mm
+G0 Z1.
+M5
+M30
+%
