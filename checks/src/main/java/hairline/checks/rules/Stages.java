@@ -39,7 +39,6 @@ public record Stages(EventSink first, ProgramTime time, PlannedFeed feed, Spindl
     FeedPlanner planner =
         new FeedPlanner(MotionLimits.of(setup), table.waitsForSpindle(), feed, timeline);
     // Time comes behind the stock: that one holds events back, and rules want the time of theirs.
-    return new Stages(
-        new StockStage(StockModel.of(setup, cellPm), planner), time, feed, warmth);
+    return new Stages(new StockStage(StockModel.of(setup, cellPm), planner), time, feed, warmth);
   }
 }
