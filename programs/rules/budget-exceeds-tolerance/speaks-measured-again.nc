@@ -13,7 +13,7 @@ G0 X-3. Z1.
 M72
 X-3. Y0.2
 Z-0.024
-G1 X3. ; expect budget-exceeds-tolerance warning: fails above 0.8 µm && tool setting ±0.5657 µm && measured again between the levels × √2
+G1 X3. ; expect budget-exceeds-tolerance warning: fails above 0.8 µm && tool setting ±0.5657 µm && × √2 (measured again between the levels)
 G0 Z1.
 M5
 M30

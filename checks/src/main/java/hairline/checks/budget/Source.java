@@ -15,7 +15,7 @@ public enum Source {
   /** The spindle grows between the two levels. */
   GROWTH("growth", "spindle growth"),
   /** The tool tilts and gives more on one level than on the other. */
-  TILT("tilt", "tilt and give of the tool"),
+  TILT("tilt", "tool tilt and give"),
   /** Tool lengths are known within an uncertainty only. */
   SETTING("setting", "tool setting"),
   /** The room warms and cools. */

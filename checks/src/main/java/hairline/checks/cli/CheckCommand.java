@@ -83,6 +83,13 @@ final class CheckCommand implements Action {
   private boolean summary;
 
   @Option(
+      names = "--budget",
+      description =
+          "Adds the error budget of each step: its parts, the largest first, with their shares and"
+              + " what halving each would gain (text, json).")
+  private boolean budget;
+
+  @Option(
       names = "--terraces",
       description =
           "Lists the terraces of the part left: connected areas of one height, with height, area,"
@@ -181,7 +188,7 @@ final class CheckCommand implements Action {
         new CheckRun(selection, sheets, options, allowUnread, summary, surfaces, seen, messages);
     try (Reports open = new Reports(format, streams.out(), wanted, options, messages)) {
       try (Progress progress = Progress.start(streams, inputs.size(), !quiet)) {
-        run.run(inputs, workers, progress, open::program);
+        run.run(inputs, workers, progress, program -> open.program(program.withBudgets(budget)));
       }
       open.end(run.verdict());
       subprograms.sentence().ifPresent(messages::tell);

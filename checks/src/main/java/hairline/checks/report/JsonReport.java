@@ -21,7 +21,7 @@ import java.util.Optional;
  * version's first number changes when a reader of the one before might misread it.
  */
 final class JsonReport implements ReportWriter {
-  static final String SCHEMA_VERSION = "1.2";
+  static final String SCHEMA_VERSION = "1.3";
 
   private final JsonGenerator json;
   private final OutputStream out;
@@ -86,7 +86,21 @@ final class JsonReport implements ReportWriter {
     if (program.surface().isPresent()) {
       SurfaceJson.write(json, program.surface().get());
     }
+    if (program.budgets()) {
+      budgets(program.result().orElseThrow());
+    }
     json.writeEndObject();
+  }
+
+  private void budgets(ProgramResult result) throws IOException {
+    json.writeArrayFieldStart("budgets");
+    for (ProgramResult.Budget budget : result.budgets()) {
+      json.writeStartObject();
+      place(result, "at", budget.step().step().at());
+      BudgetJson.write(json, budget);
+      json.writeEndObject();
+    }
+    json.writeEndArray();
   }
 
   private void result(ProgramResult result) throws IOException {

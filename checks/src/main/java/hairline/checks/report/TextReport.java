@@ -87,6 +87,9 @@ final class TextReport implements ReportWriter {
     if (program.surface().isPresent()) {
       surface(program.surface().get());
     }
+    if (program.budgets()) {
+      budgets(result);
+    }
     for (Finding finding : result.findings()) {
       line("");
       finding(result, finding);
@@ -109,6 +112,43 @@ final class TextReport implements ReportWriter {
       if (part.left() > 0) {
         labelled("…", Paint.QUIET, part.left() + " more; --verbose lists them all");
       }
+    }
+  }
+
+  private void budgets(ProgramResult result) throws IOException {
+    List<BudgetText.Table> tables = BudgetText.of(result, WIDTH - COLUMN);
+    if (tables.isEmpty()) {
+      line("");
+      labelled(
+          "budget",
+          Paint.QUIET,
+          "none: no step is found to draw one up for, or budget-exceeds-tolerance is not asked");
+    }
+    int shown = BudgetText.shown(tables.size(), options.verbose());
+    for (BudgetText.Table table : tables.subList(0, shown)) {
+      line("");
+      labelled(table.head().label(), Paint.QUIET, table.head().text());
+      Paint paint =
+          switch (table.decision()) {
+            case HOLDS -> Paint.STRONG;
+            case UNDECIDED -> Paint.WARNING;
+            case FAILS -> Paint.ERROR;
+          };
+      labelled(table.result().label(), paint, table.result().text());
+      for (String row : table.table()) {
+        label("", Paint.QUIET);
+        line(row);
+      }
+      for (SummaryText.Line foot : table.foot()) {
+        labelled(foot.label(), Paint.QUIET, foot.text());
+      }
+    }
+    if (shown < tables.size()) {
+      line("");
+      labelled(
+          "…",
+          Paint.QUIET,
+          (tables.size() - shown) + " more with more room; --verbose lists them all");
     }
   }
 

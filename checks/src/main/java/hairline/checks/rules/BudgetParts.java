@@ -33,7 +33,7 @@ import java.util.Set;
 /** Draws up the budget of one step, part by part. */
 final class BudgetParts {
   private static final double ROOT_2 = StrictMath.sqrt(2);
-  private static final String AT_TWO_LEVELS = ", at two levels × √2, twice";
+  private static final String AT_TWO_LEVELS = " × √2 (two levels)";
 
   private final Setup setup;
   private final LevelHistory history;
@@ -128,7 +128,7 @@ final class BudgetParts {
                     Source.SMALLEST_STEP,
                     Uncertainty.ofRectangle(smallest.um() / 2),
                     ROOT_2,
-                    "half of " + Quantities.um(smallest.pm()) + " / √3" + AT_TWO_LEVELS));
+                    "2 × " + Quantities.um(smallest.pm()) + " / 2 / √3" + AT_TWO_LEVELS));
     value(Source.REPEATABILITY, MachineKeys.REPEATABILITY)
         .ifPresent(
             repeatability ->
@@ -136,7 +136,7 @@ final class BudgetParts {
                     Source.REPEATABILITY,
                     repeatability.um() / 4,
                     ROOT_2,
-                    Quantities.um(repeatability.pm()) + " / 4" + AT_TWO_LEVELS));
+                    "2 × " + Quantities.um(repeatability.pm()) + " / 4" + AT_TWO_LEVELS));
   }
 
   private void reversal() {
@@ -197,10 +197,10 @@ final class BudgetParts {
             Source.TILT,
             um,
             "lower floor "
-                + Bands.um(lowerError.deeperUm())
+                + Quantities.um(lowerError.deeperUm().typical())
                 + " too deep, "
                 + upper
-                    .map(f -> "upper floor " + Bands.um(f.error().deeperUm()))
+                    .map(f -> "upper floor " + Quantities.um(f.error().deeperUm().typical()))
                     .orElse("upper level uncut")));
   }
 
@@ -272,14 +272,13 @@ final class BudgetParts {
                     Source.SETTING,
                     uncertainty.um() / 2,
                     datum ? 1 : ROOT_2,
-                    Quantities.um(uncertainty.pm())
-                        + " / 2, "
+                    "2 × "
+                        + Quantities.um(uncertainty.pm())
                         + (datum
-                            ? "once against the uncut top"
+                            ? " / 2 (once, against the uncut top)"
                             : found.byTwoTools()
-                                ? "two tools × √2"
-                                : "measured again between the levels × √2")
-                        + ", twice"));
+                                ? " / 2 × √2 (two tools)"
+                                : " / 2 × √2 (measured again between the levels)")));
   }
 
   private void environment() {
@@ -294,12 +293,11 @@ final class BudgetParts {
         Source.ENVIRONMENT,
         halfRangeUm / ROOT_2,
         1,
-        "±"
+        "2 × "
             + Quantities.significant(swing.get(), 4)
             + " K / √2 × "
             + Quantities.significant(expansion.get(), 4)
             + " µm/(m K) × "
-            + Quantities.mm(loop.get().pm())
-            + ", twice");
+            + Quantities.mm(loop.get().pm()));
   }
 }
