@@ -54,7 +54,10 @@ class SameBytesTest {
     Locale locale = Locale.getDefault();
     TimeZone zone = TimeZone.getDefault();
     String expected = out(format, paths, 1);
-    assertThat(expected).contains("I11.nc");
+    if (format != ReportFormat.CSV) {
+      // It carries surfaces, and these programs leave none.
+      assertThat(expected).contains("I11.nc");
+    }
     try {
       for (String tag : List.of("", "tr-TR", "de-DE")) {
         Locale.setDefault(Locale.forLanguageTag(tag));
