@@ -10,6 +10,8 @@ import hairline.checks.timing.PlannedFeed;
 import hairline.checks.timing.ProgramTime;
 import hairline.checks.timing.TimeTable;
 import hairline.checks.timing.Timeline;
+import hairline.checks.warmth.GrowthFigures;
+import hairline.checks.warmth.LevelGrowths;
 import hairline.checks.warmth.SpindleWarmth;
 import hairline.checks.warmth.WarmUpDemand;
 import java.util.OptionalLong;
@@ -22,8 +24,14 @@ import java.util.OptionalLong;
  * @param time the time, as planned
  * @param feed the planned feed of the move in hand
  * @param warmth warm-up and measuring
+ * @param growth growth of the spindle at each level
  */
-public record Stages(EventSink first, ProgramTime time, PlannedFeed feed, SpindleWarmth warmth) {
+public record Stages(
+    EventSink first,
+    ProgramTime time,
+    PlannedFeed feed,
+    SpindleWarmth warmth,
+    LevelGrowths growth) {
 
   /**
    * Builds the chain before the rules.
@@ -32,13 +40,15 @@ public record Stages(EventSink first, ProgramTime time, PlannedFeed feed, Spindl
    */
   static Stages before(Setup setup, OptionalLong cellPm, EventSink rules) {
     ProgramTime time = new ProgramTime();
-    SpindleWarmth warmth = new SpindleWarmth(WarmUpDemand.of(setup), time, rules);
+    LevelGrowths growth =
+        new LevelGrowths(WarmUpDemand.of(setup), time, GrowthFigures.of(setup), rules);
     PlannedFeed feed = new PlannedFeed();
     TimeTable table = TimeTable.of(setup);
-    Timeline timeline = new Timeline(table, feed, time, warmth);
+    Timeline timeline = new Timeline(table, feed, time, growth);
     FeedPlanner planner =
         new FeedPlanner(MotionLimits.of(setup), table.waitsForSpindle(), feed, timeline);
     // Time comes behind the stock: that one holds events back, and rules want the time of theirs.
-    return new Stages(new StockStage(StockModel.of(setup, cellPm), planner), time, feed, warmth);
+    return new Stages(
+        new StockStage(StockModel.of(setup, cellPm), planner), time, feed, growth.warmth(), growth);
   }
 }

@@ -12,6 +12,8 @@ import java.util.OptionalDouble;
  * @param end the time at its end
  * @param rpm speed at which the spindle turned, 0 standing; empty where not known
  * @param warmUp the warm-up behind it, at its start
+ * @param growth growth of the spindle at its end, which it freezes; empty where the sheet does not
+ *     tell
  * @param deletable whether it stands in a block with a block-delete mark, or below such a call
  * @param optionalStopAt the M1 that stands in one block with it
  */
@@ -20,6 +22,7 @@ public record Measuring(
     TimePoint end,
     OptionalDouble rpm,
     WarmUp warmUp,
+    Optional<GrowthPoint> growth,
     boolean deletable,
     Optional<Place> optionalStopAt) {
 
@@ -29,6 +32,6 @@ public record Measuring(
   }
 
   Measuring hangingOn(Place optionalStop) {
-    return new Measuring(at, end, rpm, warmUp, deletable, Optional.of(optionalStop));
+    return new Measuring(at, end, rpm, warmUp, growth, deletable, Optional.of(optionalStop));
   }
 }

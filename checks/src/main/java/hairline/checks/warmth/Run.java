@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
  * @param atSpeed time at the speed asked or more; nothing where the sheet asks for none
  * @param turning time of turning at any speed, measuring left out
  * @param fastestRpm fastest speed in it, of those that are known
+ * @param slowestRpm slowest speed in it, of those that are known
  * @param optionalStopAt the first M1 at which the spindle turned
  */
 public record Run(
@@ -27,7 +28,13 @@ public record Run(
     TimeTaken atSpeed,
     TimeTaken turning,
     OptionalDouble fastestRpm,
+    OptionalDouble slowestRpm,
     Optional<Place> optionalStopAt) {
+
+  /** Whether it went at more than one speed. */
+  public boolean isLadder() {
+    return slowestRpm.isPresent() && slowestRpm.getAsDouble() < fastestRpm.orElse(0);
+  }
 
   /** No run yet. */
   static final Run NONE =
@@ -37,6 +44,7 @@ public record Run(
           TimeTaken.NONE,
           TimeTaken.NONE,
           OptionalDouble.empty(),
+          OptionalDouble.empty(),
           Optional.empty());
 
   Run next(Place at) {
@@ -45,6 +53,7 @@ public record Run(
         Optional.of(at),
         TimeTaken.NONE,
         TimeTaken.NONE,
+        OptionalDouble.empty(),
         OptionalDouble.empty(),
         Optional.empty());
   }
@@ -56,12 +65,15 @@ public record Run(
         fastEnough ? atSpeed.plus(time) : atSpeed,
         measuring ? turning : turning.plus(time),
         rpm.isPresent() && rpm.getAsDouble() > fastestRpm.orElse(0) ? rpm : fastestRpm,
+        rpm.isPresent() && rpm.getAsDouble() < slowestRpm.orElse(Double.POSITIVE_INFINITY)
+            ? rpm
+            : slowestRpm,
         optionalStopAt);
   }
 
   Run stoppedByOption(Place at) {
     return optionalStopAt.isPresent()
         ? this
-        : new Run(number, from, atSpeed, turning, fastestRpm, Optional.of(at));
+        : new Run(number, from, atSpeed, turning, fastestRpm, slowestRpm, Optional.of(at));
   }
 }

@@ -43,6 +43,10 @@ import org.jspecify.annotations.Nullable;
  * slower than {@code min_speed} it warms nothing. Without any speed it counts, as the machine's own
  * cycle.
  *
+ * <p>A ladder of speeds, a run at more than one, counts as well once growth has come to within
+ * {@link GrowthFigures#warmWithinUm()} of its end value for the speed then turning, if that speed
+ * is {@code min_speed} or more; growth with the typical figures decides.
+ *
  * <p>Every answer holds for all that is not known: durations within their bounds, a spindle of
  * unknown state, missing keys. Where the best and the worst case differ, it is unknown, with the
  * reasons.
@@ -58,6 +62,8 @@ public final class SpindleWarmth implements EventSink {
   private final WarmUpDemand demand;
   private final ProgramTime time;
   private final EventSink next;
+  private final Optional<GrowthFollower> growth;
+  private final OptionalDouble warmWithinUm;
 
   private final WarmUpState worst;
   private final WarmUpState best;
@@ -91,6 +97,9 @@ public final class SpindleWarmth implements EventSink {
   private Run run = Run.NONE;
   private boolean inRun;
 
+  /** The first deletable block in which the spindle turned in this run. */
+  private Optional<Place> deletableInRun = Optional.empty();
+
   private Optional<Place> codeInBlock = Optional.empty();
   private Optional<Place> optionalStopAt = Optional.empty();
 
@@ -107,12 +116,16 @@ public final class SpindleWarmth implements EventSink {
    *
    * @param demand what the sheet asks of a warm-up
    * @param time the time that the stage before counts
+   * @param growth what the sheet says of growth
    * @param next takes every event
    */
-  public SpindleWarmth(WarmUpDemand demand, ProgramTime time, EventSink next) {
+  public SpindleWarmth(
+      WarmUpDemand demand, ProgramTime time, Optional<GrowthFigures> growth, EventSink next) {
     this.demand = demand;
     this.time = time;
     this.next = next;
+    this.growth = growth.map(figures -> new GrowthFollower(figures, lastAt));
+    this.warmWithinUm = growth.map(GrowthFigures::warmWithinUm).orElse(OptionalDouble.empty());
     this.worst = worst(demand);
     this.withoutDeletable = worst(demand);
     this.best =
@@ -153,6 +166,17 @@ public final class SpindleWarmth implements EventSink {
         answer == Answer.UNKNOWN ? reasons() : List.of(),
         Optional.empty(),
         Optional.empty());
+  }
+
+  /** How far the spindle has grown; empty where the sheet does not tell. */
+  public Optional<GrowthPoint> growth() {
+    settle();
+    return growth.map(follower -> follower.point(spindle));
+  }
+
+  /** How far it has grown at the end of the event in hand. */
+  public Optional<GrowthPoint> growthAtEnd() {
+    return growth().map(point -> point.later(time.ofThisEvent()));
   }
 
   /** What the spindle has run in sum, up to now or up to a stop that broke it off. */
@@ -351,7 +375,12 @@ public final class SpindleWarmth implements EventSink {
   private void mayWarmUp(Place at) {
     if (!demand.codesNamed()) {
       settle();
-      doubt("a code or call without known meaning may be the warm-up", CodeKeys.WARM_UP, at);
+      String reason = "a code or call without known meaning may be the warm-up";
+      doubt(reason, CodeKeys.WARM_UP, at);
+      growth.ifPresent(
+          follower ->
+              follower.mayHaveTurned(
+                  new Doubt(reason, Optional.of(CodeKeys.WARM_UP.path()), Optional.of(at))));
       best.warm(at);
     }
   }
@@ -410,6 +439,8 @@ public final class SpindleWarmth implements EventSink {
     TimeTaken taken = time.since(stretchStart);
     stretchStart = time.now();
     continueRun(at);
+    OptionalDouble turning = rpm;
+    growth.ifPresent(follower -> follower.warmUp(turning, taken, at));
     turned(taken, rpm, !slow, false, at);
     if (slow) {
       worst.turn();
@@ -443,6 +474,7 @@ public final class SpindleWarmth implements EventSink {
                 time.now(),
                 spindle.speedRpm(),
                 warmUpBehind,
+                growth.map(follower -> follower.point(spindle)),
                 blockDeletable,
                 Optional.empty()),
             !spindle.turns());
@@ -505,6 +537,7 @@ public final class SpindleWarmth implements EventSink {
       String reason = gap.cause().reason();
       doubts.putIfAbsent(reason, new Doubt(reason, gap.cause().key(), Optional.of(gap.at())));
     }
+    growth.ifPresent(follower -> follower.pass(spindle, taken, lastAt));
     worse(worst, spindle, taken);
     if (!blockDeletable) {
       worse(withoutDeletable, spindleWithoutDeletable, taken);
@@ -520,10 +553,41 @@ public final class SpindleWarmth implements EventSink {
     }
     if (spindle.turns()) {
       turned(taken, spindle.rpm(), spindle.reaches(minRpm), measuring, lastAt);
+      ladder(spindle.rpm(), lastAt);
     } else {
       stood(taken);
     }
     forgetDoubts();
+  }
+
+  /** Whether what the spindle has run in sum is a warm-up because it has grown enough. */
+  private void ladder(OptionalDouble rpm, Place at) {
+    if (worst.valid()
+        || warmWithinUm.isEmpty()
+        || growth.isEmpty()
+        || !run.isLadder()
+        || rpm.isEmpty()
+        || !(rpm.getAsDouble() >= demand.minRpm().orElse(Double.POSITIVE_INFINITY))) {
+      return;
+    }
+    GrowthPoint now = growth.get().point(spindle);
+    switch (now.within(warmWithinUm.getAsDouble(), rpm.getAsDouble())) {
+      case NO -> {}
+      case UNKNOWN -> {
+        now.doubts().forEach(doubt -> doubts.putIfAbsent(doubt.reason(), doubt));
+        best.warm(at);
+      }
+      case YES -> {
+        optionalStopAt = Optional.empty();
+        worst.warm(at);
+        best.warm(at);
+        if (deletableInRun.isPresent()) {
+          noteDeletable(deletableInRun.get());
+        } else {
+          withoutDeletable.warm(at);
+        }
+      }
+    }
   }
 
   private void worse(WarmUpState state, SpindleState turning, TimeTaken taken) {
@@ -544,6 +608,9 @@ public final class SpindleWarmth implements EventSink {
     }
     if (blockDeletable && fastEnough) {
       noteDeletable(at);
+    }
+    if (blockDeletable && deletableInRun.isEmpty()) {
+      deletableInRun = Optional.of(at);
     }
     for (ToolRecord tool : tools.values()) {
       tool.turned();
@@ -585,6 +652,7 @@ public final class SpindleWarmth implements EventSink {
       inRun = true;
       run = run.next(at);
       deletableAt = Optional.empty();
+      deletableInRun = Optional.empty();
     }
   }
 

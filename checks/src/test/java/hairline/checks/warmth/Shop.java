@@ -54,7 +54,11 @@ final class Shop {
   }
 
   Shop(WarmUpDemand demand, TimeTable times) {
-    warmth = new SpindleWarmth(demand, time, events::add);
+    this(demand, times, Optional.empty());
+  }
+
+  Shop(WarmUpDemand demand, TimeTable times, Optional<GrowthFigures> growth) {
+    warmth = new SpindleWarmth(demand, time, growth, events::add);
     program = new Programs(new Timeline(times, new PlannedFeed(), time, warmth));
   }
 

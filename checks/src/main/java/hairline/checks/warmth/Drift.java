@@ -1,0 +1,141 @@
+package hairline.checks.warmth;
+
+import hairline.checks.cutting.Band;
+import hairline.checks.cutting.Certainty;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Growth from one point of a program to another, in micrometres, positive towards the part: what it
+ * makes of a depth or a step. Each choice of figures is followed on its own, so that what two
+ * points have in common drops out, and so does what is not known of both alike.
+ */
+public final class Drift {
+  /** What differs by less than ten picometres is known. */
+  private static final double KNOWN_WITHIN_UM = 1e-5;
+
+  private final boolean unbounded;
+
+  /** For each sample the least and the most it can be. */
+  private final double[] leastUm;
+
+  private final double[] mostUm;
+  private final List<Doubt> doubts;
+
+  private Drift(boolean unbounded, double[] leastUm, double[] mostUm, List<Doubt> doubts) {
+    this.unbounded = unbounded;
+    this.leastUm = leastUm;
+    this.mostUm = mostUm;
+    this.doubts = List.copyOf(doubts);
+  }
+
+  /** Growth from the first point to the second. */
+  public static Drift between(GrowthPoint from, GrowthPoint to) {
+    return of(List.of(to), List.of(from));
+  }
+
+  /**
+   * The sum of growth at some points less that at others, all of one program.
+   *
+   * @param plus at least one point
+   */
+  static Drift of(List<GrowthPoint> plus, List<GrowthPoint> minus) {
+    List<GrowthPoint> all = new ArrayList<>(plus);
+    all.addAll(minus);
+    boolean alike = all.stream().mapToLong(GrowthPoint::unknowns).distinct().count() == 1;
+    boolean unbounded = all.stream().anyMatch(GrowthPoint::unbounded);
+    int count = plus.get(0).growth().count();
+    double[] least = new double[count];
+    double[] most = new double[count];
+    for (int i = 0; i < count && !unbounded; i++) {
+      double low = 0;
+      double high = 0;
+      for (GrowthPoint point : plus) {
+        low += point.growth().lowUm(i) + point.instantLowUm();
+        high += point.growth().highUm(i) + point.instantHighUm();
+      }
+      for (GrowthPoint point : minus) {
+        double lowHere = point.growth().lowUm(i) + point.instantLowUm();
+        double highHere = point.growth().highUm(i) + point.instantHighUm();
+        low -= alike ? lowHere : highHere;
+        high -= alike ? highHere : lowHere;
+      }
+      least[i] = Math.min(low, high);
+      most[i] = Math.max(low, high);
+    }
+    List<Doubt> doubts = new ArrayList<>();
+    for (GrowthPoint point : all) {
+      for (Doubt doubt : point.doubts()) {
+        if (doubts.stream().noneMatch(d -> d.reason().equals(doubt.reason()))) {
+          doubts.add(doubt);
+        }
+      }
+    }
+    return new Drift(unbounded, least, most, doubts);
+  }
+
+  /** Whether speeds and times that matter are known. */
+  public boolean isKnown() {
+    if (unbounded) {
+      return false;
+    }
+    for (int i = 0; i < leastUm.length; i++) {
+      if (mostUm[i] - leastUm[i] > KNOWN_WITHIN_UM) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The drift, where it is known. */
+  public Optional<Band> um() {
+    return isKnown() ? Optional.of(SpindleGrowth.band(leastUm)) : Optional.empty();
+  }
+
+  /**
+   * The bounds of the drift for typical figures, where it has any; the typical value stands in
+   * their middle.
+   */
+  public Optional<Band> boundsUm() {
+    return unbounded
+        ? Optional.empty()
+        : Optional.of(new Band(leastUm[0], (leastUm[0] + mostUm[0]) / 2, mostUm[0]));
+  }
+
+  /** Whether its size is above the limit, whatever is not known. */
+  public Certainty beyond(double limitUm) {
+    if (unbounded) {
+      return Certainty.NOT_SHOWN;
+    }
+    Certainty up = SpindleGrowth.band(leastUm).above(limitUm);
+    return up == Certainty.NOT_SHOWN ? SpindleGrowth.band(mostUm).scale(-1).above(limitUm) : up;
+  }
+
+  /** Whether its size may be above the limit for all that is known, with typical figures. */
+  public boolean mayBeBeyond(double limitUm) {
+    return unbounded
+        || Band.ofExact(mostUm[0]).above(limitUm) != Certainty.NOT_SHOWN
+        || Band.ofExact(-leastUm[0]).above(limitUm) != Certainty.NOT_SHOWN;
+  }
+
+  /** Why it is not known; empty where it is. */
+  public List<Doubt> doubts() {
+    return isKnown() ? List.of() : doubts;
+  }
+
+  /** Its size with typical figures, the larger of its bounds. */
+  double sizeUm() {
+    return unbounded
+        ? Double.POSITIVE_INFINITY
+        : Math.max(Math.abs(leastUm[0]), Math.abs(mostUm[0]));
+  }
+
+  int count() {
+    return leastUm.length;
+  }
+
+  double sizeUm(int sample) {
+    return Math.max(Math.abs(leastUm[sample]), Math.abs(mostUm[sample]));
+  }
+}
