@@ -29,6 +29,11 @@ import picocli.CommandLine.Parameters;
           + " The sheet of a program NAME.nc is NAME.setup.yaml beside it, else setup.yaml in its"
           + " folder or in the nearest above; without one an embedded sheet stands in, which knows"
           + " very little.",
+      "",
+      "What is meant so is accepted in the program, with a reason: (hairline: accept RULE: reason)"
+          + " for the block it stands in or, on a line of its own, for the next;"
+          + " (hairline: accept RULE until end: reason) for the rest of the program. Several rules"
+          + " are joined by commas. What is accepted stays in the report.",
       ""
     })
 final class CheckCommand implements Action {
@@ -52,6 +57,7 @@ final class CheckCommand implements Action {
 
   @Option(
       names = "--only",
+      completionCandidates = RuleNames.All.class,
       split = ",",
       paramLabel = "RULE",
       description = "Ask only these rules. May be repeated, or names joined by commas.")
@@ -59,6 +65,7 @@ final class CheckCommand implements Action {
 
   @Option(
       names = "--skip",
+      completionCandidates = RuleNames.All.class,
       split = ",",
       paramLabel = "RULE",
       description = "Leave these rules out.")

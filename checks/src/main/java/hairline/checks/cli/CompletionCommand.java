@@ -8,8 +8,7 @@ import picocli.CommandLine.Command;
     name = "completion",
     description = {
       "Prints a script that completes commands and options in bash and zsh:",
-      "  source <(hairline completion)",
-      ""
+      "  source <(hairline completion)"
     })
 final class CompletionCommand implements Action {
   @Override

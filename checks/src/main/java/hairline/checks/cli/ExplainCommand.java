@@ -14,7 +14,10 @@ import picocli.CommandLine.Parameters;
         "Prints the page of a rule: what it finds and why it matters, a program that triggers it"
             + " and its cure, what it reads and assumes, when to ignore it.")
 final class ExplainCommand implements Action {
-  @Parameters(paramLabel = "RULE", description = "Its name, as reports give it.")
+  @Parameters(
+      paramLabel = "RULE",
+      completionCandidates = RuleNames.All.class,
+      description = "Its name, as reports give it.")
   private String rule = "";
 
   @Option(

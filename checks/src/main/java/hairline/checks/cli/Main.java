@@ -118,18 +118,17 @@ public final class Main {
     choice(line, FailOn.class);
     choice(line, Colour.class);
     choice(line, ReportFormat.class);
-    Map<String, String> statuses = new LinkedHashMap<>();
-    Arrays.stream(ExitStatus.values())
-        .sorted((a, b) -> Integer.compare(a.code(), b.code()))
-        .forEach(status -> statuses.put(Integer.toString(status.code()), status.meaning()));
     List<CommandLine> all = new ArrayList<>(line.getSubcommands().values());
     all.add(line);
     for (CommandLine command : all) {
       command
           .getCommandSpec()
           .usageMessage()
-          .exitCodeListHeading("%nExit status (if several apply: 4, 2, 3, 1, 0):%n")
-          .exitCodeList(statuses)
+          .exitCodeListHeading(
+              findsThings(command)
+                  ? "%nExit status (if several apply: 4, 2, 3, 1, 0):%n"
+                  : "%nExit status:%n")
+          .exitCodeList(statuses(command))
           .optionListHeading("%nOptions:%n")
           .commandListHeading("%nCommands:%n");
       if (command != line) {
@@ -138,6 +137,29 @@ public final class Main {
       }
     }
     return line;
+  }
+
+  /** Whether a command may end with a status that tells of findings. */
+  private static boolean findsThings(CommandLine command) {
+    return command.getCommand() instanceof CheckCommand || command.getCommand() instanceof Main;
+  }
+
+  /** With what a command may end. */
+  private static Map<String, String> statuses(CommandLine command) {
+    Map<String, String> statuses = new LinkedHashMap<>();
+    Arrays.stream(ExitStatus.values())
+        .sorted((a, b) -> Integer.compare(a.code(), b.code()))
+        .forEach(status -> statuses.put(Integer.toString(status.code()), status.meaning()));
+    if (!findsThings(command)) {
+      boolean reads = command.getCommand() instanceof InitCommand;
+      statuses.put("0", "done");
+      statuses.remove("1");
+      statuses.put("2", "wrong usage");
+      statuses.put(
+          "3",
+          (reads ? "the program could not be read, or " : "") + "the output could not be written");
+    }
+    return statuses;
   }
 
   private static <E extends Enum<E>> void choice(CommandLine line, Class<E> type) {

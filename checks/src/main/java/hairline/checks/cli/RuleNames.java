@@ -2,6 +2,7 @@ package hairline.checks.cli;
 
 import hairline.checks.rules.Rules;
 import hairline.checks.setup.Nearest;
+import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -9,6 +10,14 @@ import java.util.Set;
 
 /** Names of rules as users type them. */
 final class RuleNames {
+  /** All of them, for completion. */
+  static final class All implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return Rules.all().stream().map(rule -> rule.info().name()).iterator();
+    }
+  }
+
   private static final int MOST_ALIKE = 8;
 
   private RuleNames() {}

@@ -43,7 +43,13 @@ final class BlockWords {
   /** Sorts the words of a block and tells its conflicts. */
   void read(Block block) {
     clear();
+    int numberEnd = 0;
     for (Word word : block.words()) {
+      if (word.letter() == 'E' && word.span().column() == numberEnd) {
+        control.refuse(
+            word.span(), text(word), "no exponent, but a word of its own, of an unknown letter");
+      }
+      numberEnd = word.span().endColumn();
       switch (word.letter()) {
         case 'G', 'M' -> addCode(word);
         case 'N', 'O' -> {

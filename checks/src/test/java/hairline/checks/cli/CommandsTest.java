@@ -122,6 +122,7 @@ class CommandsTest {
     assertThat(Ran.of("completion").out())
         .contains("explain")
         .contains("--fail-on")
+        .contains("chip-below-minimum")
         .contains("junit");
   }
 
@@ -131,8 +132,12 @@ class CommandsTest {
       Ran ran = Ran.of(command, "--help");
       assertThat(ran.status()).isZero();
       assertThat(ran.err()).isEmpty();
-      assertThat(ran.out()).startsWith("Usage: hairline " + command);
+      assertThat(ran.out()).startsWith("Usage: hairline " + command).doesNotContain("\n\n\n");
+      assertThat(ran.out().contains("  1   something found")).isEqualTo(command.equals("check"));
+      assertThat(ran.out()).contains("  2   wrong usage", "  3   ", "  4   ");
     }
+    assertThat(Ran.of("check", "--help").out().replaceAll("\\s+", " "))
+        .contains("(hairline: accept RULE: reason)", "(hairline: accept RULE until end: reason)");
     assertThat(Ran.of("--version").out()).startsWith("hairline ");
     assertThat(Ran.of("--help").out()).contains("no prove-out");
   }
