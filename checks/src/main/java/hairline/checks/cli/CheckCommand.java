@@ -187,7 +187,7 @@ final class CheckCommand implements Action {
             colour.on(streams),
             quiet,
             verbose,
-            ReportOptions.USUAL_WIDTH,
+            streams.columns(),
             asked,
             new Conditions(List.copyOf(onlyThese), List.copyOf(notThese), whatIf(sheets)));
     boolean seen = format == ReportFormat.TEXT && !verbose && streams.bothInOnePlace();

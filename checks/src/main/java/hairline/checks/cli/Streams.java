@@ -1,5 +1,6 @@
 package hairline.checks.cli;
 
+import hairline.checks.report.ReportOptions;
 import java.io.BufferedOutputStream;
 import java.io.Console;
 import java.io.FileDescriptor;
@@ -35,6 +36,8 @@ record Streams(
     boolean oneTarget,
     Map<String, String> environment) {
 
+  private static final int LEAST_COLUMNS = 60;
+
   /** Those of the process. */
   static Streams ofProcess() {
     return new Streams(
@@ -56,6 +59,14 @@ record Streams(
   /** Whether what is written to both lands before the same eyes. */
   boolean bothInOnePlace() {
     return oneTarget || (outIsTerminal && errIsTerminal);
+  }
+
+  /** Columns of a text report: the terminal's, at least 60; the usual ones where none is known. */
+  int columns() {
+    String given = environment.getOrDefault("COLUMNS", "");
+    return outIsTerminal && given.matches("[1-9][0-9]{0,3}")
+        ? Math.max(LEAST_COLUMNS, Integer.parseInt(given))
+        : ReportOptions.USUAL_WIDTH;
   }
 
   /** Whether colour is welcome where nobody decided: NO_COLOR counts when present and not empty. */

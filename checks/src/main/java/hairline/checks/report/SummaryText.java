@@ -8,6 +8,7 @@ import hairline.checks.timing.Gap;
 import hairline.checks.timing.ProgramSummary;
 import hairline.checks.timing.TimeTaken;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -96,8 +97,10 @@ final class SummaryText {
     return String.join(", ", parts);
   }
 
+  /** To ten nanometres, a tenth of the finest increment in use, or a ten thousandth of a degree. */
   private static String plain(long value, int scale) {
-    BigDecimal number = BigDecimal.valueOf(value, scale);
+    BigDecimal number =
+        BigDecimal.valueOf(value, scale).setScale(scale == 9 ? 5 : 4, RoundingMode.HALF_UP);
     return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
   }
 

@@ -17,6 +17,11 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.regex.Pattern;
+import java.util.regex.Matcher;
+import java.util.LinkedHashMap;
+import java.util.Comparator;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,8 +37,9 @@ import java.util.stream.Collectors;
 final class TextReport implements ReportWriter {
   private static final int GUTTER = 9;
   private static final int COLUMN = GUTTER + 2;
-  private static final int WIDTH = 100;
   private static final int MOST_ITEMS = 12;
+  private static final Pattern TOOL_KEY = Pattern.compile("tools\\.([0-9]{1,9})\\.(.+)");
+  private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?");
   private static final String MISSING = " is not on the sheet";
 
   private final Writer out;
@@ -225,13 +231,15 @@ final class TextReport implements ReportWriter {
   private void finding(ProgramResult result, Finding finding) throws IOException {
     Occurrence first = finding.first();
     Paint paint = Paint.of(finding.level());
-    label(sign(finding.level()) + " " + finding.level().word(), paint);
-    line(where(result, finding.at()) + "  " + paint(Paint.STRONG, finding.rule()));
-    source(result, finding.at(), paint);
-    for (String part : Wrap.at(WIDTH - COLUMN, Visible.of(first.message()))) {
-      label("", paint);
-      line(part);
+    String label = sign(finding.level()) + " " + finding.level().word();
+    for (String part : Wrap.at(columns(), Visible.of(first.message()))) {
+      label(label, paint);
+      line(paint(Paint.STRONG, part));
+      label = "";
     }
+    label("", paint);
+    line(paint(Paint.QUIET, shortPlace(result, finding.at())) + "  " + finding.rule());
+    source(result, finding.at(), paint);
     if (finding.count() > 1) {
       labelled("times", Paint.QUIET, times(result, finding));
       if (!finding.worst().at().equals(finding.at())) {
@@ -254,7 +262,7 @@ final class TextReport implements ReportWriter {
     if (text.isEmpty() || text.get().isBlank()) {
       return;
     }
-    Excerpt excerpt = Excerpt.of(text.get(), at.span(), WIDTH - COLUMN);
+    Excerpt excerpt = Excerpt.of(text.get(), at.span(), columns());
     label(Integer.toString(at.line()), Paint.QUIET);
     line(excerpt.text());
     label("", paint);
@@ -263,11 +271,11 @@ final class TextReport implements ReportWriter {
 
   private static String times(ProgramResult result, Finding finding) {
     StringBuilder text = new StringBuilder();
-    text.append(finding.count());
+    text.append("found ").append(finding.count()).append(" times");
     if (finding.last().equals(finding.at())) {
       text.append(", all there");
     } else {
-      text.append(", up to ").append(Words.line(result, finding.last()));
+      text.append(", the last time at ").append(Words.line(result, finding.last()));
     }
     Occurrence worst = finding.worst();
     if (!worst.at().equals(finding.at())) {
@@ -318,8 +326,30 @@ final class TextReport implements ReportWriter {
       items.add(
           "for want of a setup sheet (hairline init begins one): " + String.join(", ", wantSheet));
     }
-    byReason.forEach((reason, gap) -> items.add(gap(result, reason, gap)));
+    if (options.verbose()) {
+      byReason.forEach((reason, gap) -> items.add(gap(result, reason, gap)));
+    } else {
+      alike(byReason)
+          .forEach(
+              gaps -> {
+                Map.Entry<String, Gap> first = gaps.get(0);
+                int more = gaps.size() - 1;
+                items.add(
+                    gap(result, first.getKey(), first.getValue())
+                        + (more == 0 ? "" : "; " + more + " more reasons of this kind"));
+              });
+    }
     section("not checked", items);
+  }
+
+  /** Reasons of the same rules that differ in their numbers only. */
+  private static Collection<List<Map.Entry<String, Gap>>> alike(Map<String, Gap> byReason) {
+    Map<String, List<Map.Entry<String, Gap>>> alike = new LinkedHashMap<>();
+    for (Map.Entry<String, Gap> entry : byReason.entrySet()) {
+      String kind = NUMBER.matcher(entry.getKey()).replaceAll("#") + entry.getValue().rules();
+      alike.computeIfAbsent(kind, k -> new ArrayList<>()).add(entry);
+    }
+    return alike.values();
   }
 
   private static String gap(ProgramResult result, String reason, Gap gap) {
@@ -337,17 +367,39 @@ final class TextReport implements ReportWriter {
     return text.toString();
   }
 
+  /** What was assumed; a value that several tools share is one item. */
   private void assumptions(ProgramResult result) throws IOException {
+    record Shared(String key, String value, String because) {}
+    Map<Shared, TreeSet<Integer>> tools = new TreeMap<>(Comparator.comparing(Shared::toString));
     List<String> items = new ArrayList<>();
     for (Assumption assumption : result.assumptions()) {
-      items.add(
-          assumption.what()
-              + " = "
-              + assumption.value()
-              + (assumption.because().isEmpty() ? "" : " (" + assumption.because() + ")"));
+      Matcher tool = TOOL_KEY.matcher(assumption.what());
+      if (tool.matches()) {
+        tools
+            .computeIfAbsent(
+                new Shared(tool.group(2), assumption.value(), assumption.because()),
+                shared -> new TreeSet<>())
+            .add(Integer.valueOf(tool.group(1)));
+      } else {
+        items.add(assumed(assumption.what(), assumption.value(), assumption.because()));
+      }
     }
+    tools.forEach(
+        (shared, numbers) -> {
+          String of = numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
+          boolean one = numbers.size() == 1;
+          items.add(
+              assumed(
+                  (one ? "tools." + of + "." : "tools " + of + ": ") + shared.key(),
+                  shared.value(),
+                  shared.because()));
+        });
     items.sort(null);
     section("assumed", items);
+  }
+
+  private static String assumed(String what, String value, String because) {
+    return what + " = " + value + (because.isEmpty() ? "" : " (" + because + ")");
   }
 
   @Override
@@ -392,7 +444,15 @@ final class TextReport implements ReportWriter {
         verdict.errors() > 0 || verdict.troubled() + verdict.incomplete() > 0
             ? Paint.ERROR
             : verdict.warnings() > 0 ? Paint.WARNING : Paint.STRONG;
-    labelled("verdict", paint, text.toString());
+    if (!options.quiet()) {
+      line(paint(Paint.QUIET, "─".repeat(options.width())));
+    }
+    String next = "verdict";
+    for (String part : Wrap.at(columns(), text.toString())) {
+      label(next, paint);
+      line(paint(paint == Paint.WARNING || paint == Paint.ERROR ? paint : Paint.STRONG, part));
+      next = "";
+    }
     labelled("caution", Paint.QUIET, Words.CAUTION);
     out.flush();
   }
@@ -424,7 +484,7 @@ final class TextReport implements ReportWriter {
 
   private void labelled(String label, Paint paint, String text) throws IOException {
     String next = label;
-    for (String part : Wrap.at(WIDTH - COLUMN, Visible.of(text))) {
+    for (String part : Wrap.at(columns(), Visible.of(text))) {
       label(next, paint);
       line(part);
       next = "";
@@ -447,6 +507,21 @@ final class TextReport implements ReportWriter {
       line("");
     }
     anything = true;
+  }
+
+  /** Columns beside the gutter. */
+  private int columns() {
+    return options.width() - COLUMN;
+  }
+
+  /** Below the heading the folder is known; a file beside the program is named whole. */
+  private static String shortPlace(ProgramResult result, Place at) {
+    String whole = where(result, at);
+    return at.file() == 0
+            && Words.file(result, at).equals(result.program())
+            && Words.file(result, at).contains("/")
+        ? whole.substring(Visible.of(result.program()).lastIndexOf('/') + 1)
+        : whole;
   }
 
   private static String where(ProgramResult result, Place at) {

@@ -300,6 +300,26 @@ class ExitStatusTest {
   }
 
   @Test
+  void theReportIsAsWideAsTheTerminal() {
+    String[] args = {"check", ONLY, "--color=never", "gone/" + "x".repeat(30) + ".nc"};
+    byte[] none = new byte[0];
+    for (int columns : new int[] {60, 80, 140}) {
+      Ran ran = Ran.with(Map.of("COLUMNS", "" + columns), true, none, args);
+      assertThat(ran.out().lines()).allMatch(line -> line.length() <= columns);
+      assertThat(ran.out()).contains("\n" + "─".repeat(columns) + "\n");
+    }
+    assertThat(Ran.with(Map.of("COLUMNS", "20"), true, none, args).out())
+        .contains("\n" + "─".repeat(60) + "\n");
+    for (String columns : new String[] {"", "0", "many"}) {
+      assertThat(Ran.with(Map.of("COLUMNS", columns), true, none, args).out())
+          .contains("\n" + "─".repeat(100) + "\n");
+    }
+    assertThat(Ran.with(Map.of("COLUMNS", "60"), false, none, args).out())
+        .as("no terminal: the same bytes everywhere")
+        .contains("\n" + "─".repeat(100) + "\n");
+  }
+
+  @Test
   void isFourForAFaultOfOurOwnAndSaysHowToReportIt() {
     InputStream broken =
         new InputStream() {

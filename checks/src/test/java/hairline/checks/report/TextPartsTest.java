@@ -59,6 +59,14 @@ class TextPartsTest {
     assertThat(Wrap.at(5, "")).containsExactly("");
   }
 
+  @Test
+  void keepsANumberWithItsUnit() {
+    assertThat(Wrap.at(20, "the spindle ran 720 s, 12 µm below"))
+        .containsExactly("the spindle ran", "720 s, 12 µm below");
+    assertThat(Wrap.at(9, "found at line 43")).containsExactly("found at", "line 43");
+    assertThat(Wrap.at(6, "G54 in 3 mm (0.25 µm)")).containsExactly("G54 in", "3 mm", "(0.25 µm)");
+  }
+
   /** Contrast as WCAG 2.1 defines it, section "relative luminance" and "contrast ratio". */
   @ParameterizedTest
   @EnumSource(
