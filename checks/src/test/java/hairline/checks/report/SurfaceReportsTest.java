@@ -299,7 +299,12 @@ class SurfaceReportsTest {
     CheckedProgram one = checked(all(true));
     CheckedProgram hostile =
         new CheckedProgram(
-            SampleRun.HOSTILE, one.result(), one.summary(), one.surface(), one.trouble());
+            SampleRun.HOSTILE,
+            one.result(),
+            one.summary(),
+            one.surface(),
+            one.budgets(),
+            one.trouble());
     List<CheckedProgram> many = new ArrayList<>(java.util.Collections.nCopies(14, one));
     many.add(0, hostile);
     String text = SampleRun.report(ReportFormat.SVG, SampleRun.OPTIONS, many);
