@@ -122,7 +122,7 @@ final class TextReport implements ReportWriter {
   }
 
   private void budgets(ProgramResult result) throws IOException {
-    List<BudgetText.Table> tables = BudgetText.of(result, WIDTH - COLUMN);
+    List<BudgetText.Table> tables = BudgetText.of(result, columns());
     if (tables.isEmpty()) {
       line("");
       labelled(
