@@ -42,6 +42,26 @@ public record PlannedMove(
         + below(exitMmPerMin, feedMmPerMin) * (1 - peakToShare);
   }
 
+  /** The time in seconds for which the feed is below a value at the start of the move. */
+  public double secondsBelowAtStart(double feedMmPerMin) {
+    return feedMmPerMin > peakMmPerMin ? seconds : ramp(entryMmPerMin, feedMmPerMin, peakFromShare);
+  }
+
+  /** The time in seconds for which the feed is below a value at the end of the move. */
+  public double secondsBelowAtEnd(double feedMmPerMin) {
+    return feedMmPerMin > peakMmPerMin
+        ? seconds
+        : ramp(exitMmPerMin, feedMmPerMin, 1 - peakToShare);
+  }
+
+  /** Under a steady acceleration the mean feed of a ramp is that of its ends. */
+  private double ramp(double endMmPerMin, double feedMmPerMin, double rampShare) {
+    double share = below(endMmPerMin, feedMmPerMin) * rampShare;
+    double lengthMm = meanMmPerMin * seconds / 60;
+    double feeds = endMmPerMin + feedMmPerMin;
+    return share > 0 && feeds > 0 ? 2 * share * lengthMm / feeds * 60 : 0;
+  }
+
   private double below(double endMmPerMin, double feedMmPerMin) {
     if (feedMmPerMin <= endMmPerMin || peakMmPerMin <= endMmPerMin) {
       return 0;

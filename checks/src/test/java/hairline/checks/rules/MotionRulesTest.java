@@ -149,4 +149,16 @@ class MotionRulesTest {
     assertThat(0.01 + 4 + 0.01).isCloseTo(0.02 + 4, within(1e-9));
     assertThat(Programs.findings("cuts-air", "silent.nc")).isEmpty();
   }
+
+  /** Down to rest and up again at a steady acceleration: 2 v/a (exact mechanics). */
+  @Test
+  void aStopInContactRubsForAsLongAsTheAxesTake() {
+    Finding finding = Programs.findings("feed-not-reached", "speaks.nc").get(0);
+    double neededMmPerMin = 0.45 / 1000 * 2 * 30000;
+    assertThat(Programs.figure(finding, "feedNeeded")).isCloseTo(neededMmPerMin, within(1e-9));
+    double seconds = 2 * neededMmPerMin / 60 / 449.9;
+    assertThat(Programs.figure(finding, "revolutions"))
+        .isCloseTo(seconds * 30000 / 60, within(1e-9));
+    assertThat(2 * neededMmPerMin / 60 / 450 * 30000 / 60).isCloseTo(1, within(1e-12));
+  }
 }
