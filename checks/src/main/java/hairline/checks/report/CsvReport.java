@@ -75,6 +75,12 @@ final class CsvReport implements ReportWriter {
       return;
     }
     SurfaceShown surface = program.surface().get();
+    if (surface.offsets().isEmpty()) {
+      Map<Field, String> row = row(program, "surface", "");
+      row.put(Field.CELL, SurfaceWords.um(surface.cellPm()));
+      row.put(Field.NOTE, SurfaceWords.NOTHING);
+      row(row);
+    }
     for (SurfaceShown.Under under : surface.offsets()) {
       surface(program, surface, under);
       if (surface.wanted().terraces()) {

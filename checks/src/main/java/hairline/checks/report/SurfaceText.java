@@ -41,12 +41,7 @@ final class SurfaceText {
     }
     if (surface.offsets().isEmpty()) {
       parts.add(
-          new Part(
-              List.of(
-                  new SummaryText.Line(
-                      "surface", "nothing is cut, and the sheet gives no stock: nothing to show")),
-              List.of(),
-              0));
+          new Part(List.of(new SummaryText.Line("surface", SurfaceWords.NOTHING)), List.of(), 0));
     }
     for (SurfaceShown.Under under : surface.offsets()) {
       parts.add(surface(surface, under, whole));

@@ -61,7 +61,7 @@ final class SvgReport implements ReportWriter {
     if (program.trouble().isPresent()) {
       put(program.name(), program.trouble().get().sentence());
     } else if (program.surface().isEmpty() || program.surface().get().offsets().isEmpty()) {
-      put(program.name(), "nothing is cut, and the sheet gives no stock: nothing to show");
+      put(program.name(), SurfaceWords.NOTHING);
     } else {
       SurfaceShown surface = program.surface().get();
       for (SurfaceShown.Under under : surface.offsets()) {

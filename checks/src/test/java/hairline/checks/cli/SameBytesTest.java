@@ -42,7 +42,8 @@ class SameBytesTest {
   }
 
   private static String out(ReportFormat format, List<String> paths, int jobs) {
-    List<String> args = new ArrayList<>(List.of("check", ONLY, "--summary", "--jobs=" + jobs));
+    List<String> args =
+        new ArrayList<>(List.of("check", ONLY, "--summary", "--terraces", "--jobs=" + jobs));
     args.add("--format=" + format);
     args.addAll(paths);
     return Ran.of(args.toArray(String[]::new)).out();

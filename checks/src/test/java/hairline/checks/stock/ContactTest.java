@@ -316,12 +316,15 @@ class ContactTest {
     assertThat(bench.events.stream().map(e -> e.getClass().getSimpleName()))
         .containsExactly(
             "Cut",
+            "DwelledAt",
             "Dwelled",
             "Cut",
+            "DwelledAt",
             "Dwelled",
             "PassEnded",
             "LevelReached",
             "Cut",
+            "DwelledAt",
             "Dwelled",
             "PassEnded",
             "StepFound",
