@@ -21,7 +21,7 @@ record RasterProgram(Kind kind, double sideUm, double moveUm, double stepoverUm,
   enum Kind {
     /** Floors at constant Z, each 4 µm below the last; the stock's top is Z0. */
     TERRACES,
-    /** A surface that varies gently by 4 µm, 4 to 8 µm below the stock's top. */
+    /** A surface that varies gently, 0.6 to 1.8 µm below the stock's top. */
     RELIEF
   }
 
@@ -79,7 +79,8 @@ record RasterProgram(Kind kind, double sideUm, double moveUm, double stepoverUm,
   private double z(double x, double y, double phase) {
     return switch (kind) {
       case TERRACES -> -4 * (1 + Math.floor((y / sideUm + 0.5) * TERRACES_ACROSS * 0.9999));
-      case RELIEF -> -6 + StrictMath.sin(x / 500 + phase) + StrictMath.cos(y / 700 - phase);
+      case RELIEF ->
+          -1.2 + 0.3 * (StrictMath.sin(x / 500 + phase) + StrictMath.cos(y / 700 - phase));
     };
   }
 }

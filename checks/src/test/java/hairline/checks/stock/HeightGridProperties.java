@@ -27,7 +27,7 @@ import net.jqwik.api.Provide;
 /** The grid against one that asks every cell for every move. */
 class HeightGridProperties {
   private static final long CELL = 25_000_000;
-  private static final int SIDE = 160;
+  static final int SIDE = 160;
   private static final long HALF = SIDE / 2 * CELL;
 
   /** A straight move, a plunge where both ends are equal in plan. */
@@ -152,7 +152,7 @@ class HeightGridProperties {
     return Path.of(move(Move.Kind.ARC_CCW, x0, y0, round.z, x1, y1, z1, Optional.of(arc)));
   }
 
-  private static void compare(Surface surface, NaiveSurface naive, double tolerance) {
+  static void compare(Surface surface, NaiveSurface naive, double tolerance) {
     for (int j = 0; j < SIDE; j++) {
       for (int i = 0; i < SIDE; i++) {
         if (naive.doubtful[j][i]) {
