@@ -14,6 +14,8 @@ public enum Source {
   REVERSAL("reversal", "reversal"),
   /** The spindle grows between the two levels. */
   GROWTH("growth", "spindle growth"),
+  /** Times or speeds that are known within bounds only, and with them the growth. */
+  GROWTH_BOUNDS("growthBounds", "growth in doubt"),
   /** The tool tilts and gives more on one level than on the other. */
   TILT("tilt", "tool tilt and give"),
   /** Tool lengths are known within an uncertainty only. */

@@ -23,12 +23,18 @@ import hairline.checks.setup.ToolKeys;
 import hairline.checks.stock.ApproachDirection;
 import hairline.checks.stock.StepFound;
 import hairline.checks.stock.Terrace;
+import hairline.checks.warmth.Doubt;
+import hairline.checks.warmth.GrowthFigures;
+import hairline.checks.warmth.LevelGrowth;
+import hairline.checks.warmth.LevelGrowths;
+import hairline.checks.warmth.StepGrowth;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Draws up the budget of one step, part by part. */
 final class BudgetParts {
@@ -37,13 +43,16 @@ final class BudgetParts {
 
   private final Setup setup;
   private final LevelHistory history;
+  private final LevelGrowths growths;
   private final StepFound found;
   private final List<Part> parts = new ArrayList<>();
   private final List<Missing> missing = new ArrayList<>();
 
-  private BudgetParts(Setup setup, LevelHistory history, StepFound found) {
+  private BudgetParts(
+      Setup setup, LevelHistory history, LevelGrowths growths, StepFound found) {
     this.setup = setup;
     this.history = history;
+    this.growths = growths;
     this.found = found;
   }
 
@@ -55,10 +64,11 @@ final class BudgetParts {
   static StepBudget of(
       Setup setup,
       LevelHistory history,
+      LevelGrowths growths,
       BudgetSteps.Asked asked,
       Optional<Tolerance> tolerance,
       String toleranceKey) {
-    BudgetParts budget = new BudgetParts(setup, history, asked.found());
+    BudgetParts budget = new BudgetParts(setup, history, growths, asked.found());
     budget.rounding(asked.step());
     tolerance.ifPresentOrElse(
         budget::lopsided, () -> budget.missing.add(Missing.key(Source.TOLERANCE, toleranceKey)));
@@ -179,8 +189,61 @@ final class BudgetParts {
       nothing(Source.GROWTH, "the spindle does not grow");
       return;
     }
-    value(Source.GROWTH, SpindleKeys.GROWTH_AMOUNT)
-        .ifPresent(amount -> missing.add(Missing.unknown(Source.GROWTH, "growth is not reckoned")));
+    if (!GrowthFigures.NEEDED.stream()
+        .map(key -> value(Source.GROWTH, key).isPresent())
+        .reduce(true, Boolean::logicalAnd)) {
+      return;
+    }
+    StepGrowth growth = StepGrowth.of(found, growths);
+    if (growth instanceof StepGrowth.NotTold unknown) {
+      missing.add(Missing.unknown(Source.GROWTH, unknown.reason()));
+    } else if (growth instanceof StepGrowth.Told told) {
+      Optional<Band> um = told.drift().middleUm();
+      if (um.isEmpty()) {
+        told.drift().doubts().forEach(this::growthUnknown);
+        return;
+      }
+      parts.add(new Part.Drift(Source.GROWTH, um.get(), basis(told)));
+      if (told.drift().slackUm() > 0) {
+        parts.add(
+            new Part.DriftEitherWay(
+                Source.GROWTH_BOUNDS,
+                told.drift().slackUm(),
+                told.drift().doubts().stream()
+                    .map(Doubt::reason)
+                    .collect(Collectors.joining(", "))));
+      }
+    }
+  }
+
+  private void growthUnknown(Doubt doubt) {
+    missing.add(
+        doubt.key().isPresent()
+            ? Missing.key(Source.GROWTH, doubt.key().get())
+            : Missing.unknown(Source.GROWTH, doubt.reason()));
+  }
+
+  private static String basis(StepGrowth.Told told) {
+    String lower = "line " + told.lower().at().line();
+    String upper = told.upper().map(contact -> "line " + contact.at().line()).orElse("");
+    return switch (told.kind()) {
+          case BETWEEN_LEVELS -> "from " + upper + " on the upper level to " + lower + " on the lower";
+          case UNCUT_UPPER -> "from" + measuring(told.lower()) + " to " + lower;
+          case TWO_MEASURINGS ->
+              "lower level from"
+                  + measuring(told.lower())
+                  + " to "
+                  + lower
+                  + ", upper level from"
+                  + told.upper().map(BudgetParts::measuring).orElse("")
+                  + " to "
+                  + upper;
+        }
+        + (told.cold() ? "; cut with no valid warm-up" : "");
+  }
+
+  private static String measuring(LevelGrowth.Contact contact) {
+    return " measuring" + contact.measuring().map(m -> " at line " + m.at().line()).orElse("");
   }
 
   private void tilt() {

@@ -103,6 +103,27 @@ public final class Drift {
         : Optional.of(new Band(leastUm[0], (leastUm[0] + mostUm[0]) / 2, mostUm[0]));
   }
 
+  /** The middle of its bounds; empty where it has none. */
+  public Optional<Band> middleUm() {
+    if (unbounded) {
+      return Optional.empty();
+    }
+    double[] middle = new double[leastUm.length];
+    for (int i = 0; i < middle.length; i++) {
+      middle[i] = (leastUm[i] + mostUm[i]) / 2;
+    }
+    return Optional.of(SpindleGrowth.band(middle));
+  }
+
+  /** How far it may lie from that middle, either way, for all that is not known; 0 where known. */
+  public double slackUm() {
+    double slack = 0;
+    for (int i = 0; i < leastUm.length && !isKnown(); i++) {
+      slack = Math.max(slack, (mostUm[i] - leastUm[i]) / 2);
+    }
+    return slack;
+  }
+
   /** Whether its size is above the limit, whatever is not known. */
   public Certainty beyond(double limitUm) {
     if (unbounded) {

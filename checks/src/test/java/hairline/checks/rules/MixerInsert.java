@@ -99,7 +99,8 @@ final class MixerInsert {
     String rubs =
         " ; expect chip-below-minimum error x27: minimum 0.45 µm"
             + " | expect feed-below-edge-radius warning x27: edge radius 1.5 µm"
-            + " | expect runout-exceeds-feed warning x27: runout 0.8 µm";
+            + " | expect runout-exceeds-feed warning x27: runout 0.8 µm"
+            + " | expect budget-exceeds-tolerance error x3: fails above 1.12 µm && spindle growth";
     terrace(2.5, "-0.004", "", feed, faulty ? rubs : "");
     terrace(3.5, "-0.008", "", feed, "");
     terrace(4.5, "-0.014", "", feed, "");
