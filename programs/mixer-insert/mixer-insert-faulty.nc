@@ -94,7 +94,7 @@ G0 Z1.
 G0 X2.7 Y-0.8
 Z0.1
 G1 Z-0.004 F60.
-G1 Y0.8 F18. ; expect chip-below-minimum error x27: minimum 0.45 µm | expect feed-below-edge-radius warning x27: edge radius 1.5 µm | expect runout-exceeds-feed warning x27: runout 0.8 µm
+G1 Y0.8 F18. ; expect chip-below-minimum error x27: minimum 0.45 µm | expect feed-below-edge-radius warning x27: edge radius 1.5 µm | expect runout-exceeds-feed warning x27: runout 0.8 µm | expect budget-exceeds-tolerance error x3: fails above 1.12 µm && spindle growth
 G1 X2.85 F18.
 G1 Y-0.8 F18.
 G1 X3. F18.

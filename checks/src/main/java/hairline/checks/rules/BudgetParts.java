@@ -48,8 +48,7 @@ final class BudgetParts {
   private final List<Part> parts = new ArrayList<>();
   private final List<Missing> missing = new ArrayList<>();
 
-  private BudgetParts(
-      Setup setup, LevelHistory history, LevelGrowths growths, StepFound found) {
+  private BudgetParts(Setup setup, LevelHistory history, LevelGrowths growths, StepFound found) {
     this.setup = setup;
     this.history = history;
     this.growths = growths;
@@ -227,7 +226,8 @@ final class BudgetParts {
     String lower = "line " + told.lower().at().line();
     String upper = told.upper().map(contact -> "line " + contact.at().line()).orElse("");
     return switch (told.kind()) {
-          case BETWEEN_LEVELS -> "from " + upper + " on the upper level to " + lower + " on the lower";
+          case BETWEEN_LEVELS ->
+              "from " + upper + " on the upper level to " + lower + " on the lower";
           case UNCUT_UPPER -> "from" + measuring(told.lower()) + " to " + lower;
           case TWO_MEASURINGS ->
               "lower level from"

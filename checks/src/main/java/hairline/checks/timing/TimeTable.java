@@ -99,8 +99,7 @@ public record TimeTable(
       return values.map(AxisValues::alongPath).orElse(OptionalDouble.empty());
     }
     double slowest = Double.POSITIVE_INFINITY;
-    for (OptionalDouble axis :
-        List.of(values.get().x(), values.get().y(), values.get().z())) {
+    for (OptionalDouble axis : List.of(values.get().x(), values.get().y(), values.get().z())) {
       if (axis.isEmpty()) {
         return OptionalDouble.empty();
       }

@@ -119,9 +119,7 @@ public final class Timeline implements EventSink {
     } else {
       double slowest = rates.isEmpty() ? SLOWEST_RAPID_MM_PER_MIN : slowest(rates.get());
       double longest =
-          table
-              .longestRapidSeconds()
-              .orElse(LONGEST_MOVE_MM / slowest * SECONDS_PER_MINUTE);
+          table.longestRapidSeconds().orElse(LONGEST_MOVE_MM / slowest * SECONDS_PER_MINUTE);
       time.next(0, longest, Cause.POSITION, move.at());
     }
   }

@@ -147,13 +147,17 @@ class BudgetRulesTest {
    * A floor below the uncut top: growth since measuring counts in full, the setting once. The test
    * of the sheet: 6 µm at 30000 rpm, 3 minutes; the spindle turns at that speed from the beginning,
    * 720 s of warm-up and 12 s of measuring. From the end of both to the end of the cut pass 3.63 s,
-   * 6 mm at F100 and the way down; and at most two rapids across the travel, 301.7 mm at 166.67 mm/s
-   * and the ramps of 4 m/s² and 200 m/s³, because the program begins at an unknown place.
+   * 6 mm at F100 and the way down; and at most two rapids across the travel, 301.7 mm at 166.67
+   * mm/s and the ramps of 4 m/s² and 200 m/s³, because the program begins at an unknown place.
    */
   @Test
   void aToolMeasuredColdFailsWhatElseIsPerfect() {
-    double longest = 3.63 + 2 * (Math.sqrt(200 * 200 + 200 * 200 + 105 * 105) / (10_000 / 60.0)
-        + 10_000 / 60.0 / 4000 + 4000 / 200_000.0);
+    double longest =
+        3.63
+            + 2
+                * (Math.sqrt(200 * 200 + 200 * 200 + 105 * 105) / (10_000 / 60.0)
+                    + 10_000 / 60.0 / 4000
+                    + 4000 / 200_000.0);
     double parts = floorUm(0.004, 1.6, 0.3) + twiceRandomUm(0.1 / 2);
     double cold = grownUm(720 + 12 + longest) - grownUm(12);
     double warm = grownUm(720 + 12 + longest) - grownUm(720 + 12);
