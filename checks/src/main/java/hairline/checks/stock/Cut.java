@@ -102,6 +102,11 @@ public record Cut(
    * thin, which is climb.
    */
   public Optional<Boolean> climb() {
+    return climb(move, materialSide);
+  }
+
+  /** The same for a move with material on this side. */
+  static Optional<Boolean> climb(Move move, Optional<Side> materialSide) {
     if (materialSide.isEmpty()) {
       return Optional.empty();
     }

@@ -156,14 +156,20 @@ record Engagement(
       double offset = cutter.edgeRadiusPm() + (path.straight() ? 1 : ARC_ERROR_PM);
       int stations =
           (int) Math.max(1, Math.min(MOST_SPRING_STATIONS, path.planLength() / cutter.radiusPm()));
+      boolean overStock = false;
       for (int k = 0; k < stations; k++) {
         PathIndex.Station at = station(path, cutter, (k + 0.5) / stations);
-        if (!index.repeats(at, offset)
-            || grid.height(grid.index(at.x()), grid.index(at.y())) < path.z0) {
+        long height = grid.height(grid.index(at.x()), grid.index(at.y()));
+        if (height == HeightGrid.AIR_HEIGHT) {
+          // Runs in and out of the part repeat nothing.
+          continue;
+        }
+        if (height < path.z0 || !index.repeats(at, offset)) {
           return false;
         }
+        overStock = true;
       }
-      return true;
+      return overStock;
     }
 
     /**

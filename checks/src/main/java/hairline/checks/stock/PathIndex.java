@@ -13,6 +13,9 @@ final class PathIndex {
 
   private static final double MOST_CROSSING = 0.02;
 
+  /** Paths nearer than this are one: arc centres are good to a nanometre. */
+  private static final double BEYOND_PM = 2000;
+
   private final double side;
   private final int cap;
 
@@ -305,6 +308,40 @@ final class PathIndex {
             && Math.abs(cutterRadius[k] - at.radius()) <= 1
             && !Double.isNaN(distance(k, at, nx, ny, -offset, offset))) {
           return true;
+        }
+      }
+    } while (walk.next());
+    return false;
+  }
+
+  /**
+   * Whether a kept path at this Z or deeper runs in parallel so that its tool reaches further to a
+   * side than the tool at the station does, by this much at most.
+   *
+   * @param side 1: to the left, -1: to the right
+   */
+  boolean reachesBeyond(Station at, int side, double most) {
+    double nx = -side * at.uy();
+    double ny = side * at.ux();
+    double near = BEYOND_PM + at.radius() - mostRadius;
+    double far = most + at.radius() - leastRadius;
+    Squares walk =
+        new Squares(
+            at.x() + nx * near,
+            at.y() + ny * near,
+            at.x() + nx * far,
+            at.y() + ny * far,
+            this.side);
+    do {
+      int slot = slot(walk.column, walk.row, false);
+      int kept = slot < 0 ? 0 : Math.min(written[slot], PER_SQUARE);
+      for (int m = 0; m < kept; m++) {
+        int k = held(moves[slot * PER_SQUARE + m]);
+        if (k >= 0 && level[k] && z[k] <= at.z()) {
+          double beyond = distance(k, at, nx, ny, near, far) + cutterRadius[k] - at.radius();
+          if (beyond >= BEYOND_PM && beyond <= most) {
+            return true;
+          }
         }
       }
     } while (walk.next());

@@ -50,6 +50,7 @@ public final class StockStage implements EventSink {
   private final PassBook passes;
   private final Removed found;
   private final Entry entry = new Entry();
+  private final Walls walls = new Walls();
   private double widestCorner;
   private boolean everythingLost;
   private ApproachDirection approach = ApproachDirection.UNKNOWN;
@@ -118,6 +119,7 @@ public final class StockStage implements EventSink {
   private void end(Place at) {
     passes.end(at);
     out.operationOver();
+    walls.tell(out::put);
     StepReport report = new StepReport(model, features, levels);
     report.of(surfaces.values(), widestCorner).forEach(out::put);
     if (report.capReached()) {
@@ -495,6 +497,9 @@ public final class StockStage implements EventSink {
   }
 
   private void take(Contacted contacted) {
+    if (!walls.keep(contacted, surface(contacted.offset()), features)) {
+      notFollowed.cap(contacted.move().at(), "moves along walls", Walls.MOST);
+    }
     passes.take(contacted, sequence);
     if (contacted.level().isPresent()) {
       entry.reachedLevel();

@@ -161,4 +161,15 @@ class MotionRulesTest {
         .isCloseTo(seconds * 30000 / 60, within(1e-9));
     assertThat(2 * neededMmPerMin / 60 / 450 * 30000 / 60).isCloseTo(1, within(1e-12));
   }
+
+  @Test
+  void clockwiseWithMaterialOnTheRightIsClimb() {
+    // To X-3 (travel along -X) Y-0.1 has its wall on the left, Y0.1 on the right; M3 turns
+    // clockwise seen from above.
+    Finding finding = Programs.findings("cut-direction-mixed", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "climb")).isEqualTo(1);
+    assertThat(Programs.figure(finding, "conventional")).isEqualTo(1);
+    assertThat(finding.at().line()).isEqualTo(17);
+    assertThat(Programs.findings("cut-direction-mixed", "silent.nc")).isEmpty();
+  }
 }

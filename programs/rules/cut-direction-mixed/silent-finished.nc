@@ -1,0 +1,28 @@
+%
+O1 (roughed to and fro, then a last pass along each wall, 4 µm further)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-3. Y0. Z1.
+Z-0.1
+G1 X3. F100.
+Y-0.1
+X-3.
+G0 Z1.
+Y0.1
+X3.
+Z-0.1
+G1 X-3.
+G0 Z1.
+Y-0.104
+X3.
+Z-0.1
+G1 X-3.
+Y0.104
+X3.
+G0 Z1.
+M5
+M30
+%
