@@ -38,6 +38,7 @@ final class TextReport implements ReportWriter {
   private static final int GUTTER = 9;
   private static final int COLUMN = GUTTER + 2;
   private static final int MOST_ITEMS = 12;
+  private static final int MANY_KEYS = 4;
   private static final Pattern TOOL_KEY = Pattern.compile("tools\\.([0-9]{1,9})\\.(.+)");
   private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?");
   private static final String MISSING = " is not on the sheet";
@@ -329,6 +330,7 @@ final class TextReport implements ReportWriter {
     if (options.verbose()) {
       byReason.forEach((reason, gap) -> items.add(gap(result, reason, gap)));
     } else {
+      missingKeys(byReason).ifPresent(items::add);
       alike(byReason)
           .forEach(
               gaps -> {
@@ -340,6 +342,26 @@ final class TextReport implements ReportWriter {
               });
     }
     section("not checked", items);
+  }
+
+  /** Where many keys are missing they are one item, so that other reasons keep their place. */
+  private static Optional<String> missingKeys(Map<String, Gap> byReason) {
+    List<String> reasons =
+        byReason.keySet().stream().filter(reason -> reason.contains(MISSING)).toList();
+    if (reasons.size() < MANY_KEYS) {
+      return Optional.empty();
+    }
+    TreeSet<String> keys = new TreeSet<>();
+    TreeSet<String> rules = new TreeSet<>();
+    for (String reason : reasons) {
+      keys.add(reason.substring(0, reason.indexOf(MISSING)));
+      Gap gap = byReason.remove(reason);
+      if (gap != null) {
+        rules.addAll(gap.rules());
+      }
+    }
+    return Optional.of(
+        "not on the sheet: " + String.join(", ", keys) + "; for: " + String.join(", ", rules));
   }
 
   /** Reasons of the same rules that differ in their numbers only. */

@@ -94,6 +94,19 @@ class CommandsTest {
   }
 
   @Test
+  void keysThatAreMissingAreOneItemAndHideNoOther() throws IOException {
+    Path program =
+        program("G21 G90 G17 G94\nG54\nM199\nT3 M6\nG43 H3 Z1.\nS30000 M3\nG1 Z-0.01 F60.\nM30\n");
+    Files.writeString(folder.resolve("setup.yaml"), "tools: [{number: 3}]\n");
+    String out = Ran.of("check", program.toString()).out().replaceAll("\\s+", " ");
+    assertThat(out)
+        .containsPattern("· not on the sheet: [^·]*machine\\.resolution, [^·]*; for: [^·]*digits-")
+        .doesNotContain("machine.resolution is not on the sheet");
+    assertThat(Ran.of("check", "--verbose", program.toString()).out())
+        .contains("machine.resolution is not on the sheet: ");
+  }
+
+  @Test
   void theSummaryTellsWhatTheProgramDoes() throws IOException {
     Path program =
         program(
