@@ -33,7 +33,9 @@ final class AxisState {
   private long driftStartPm;
   private int roundedMoves;
   private @Nullable Place roundedSince;
-  private boolean driftTold;
+
+  /** How far the drift went that was last told; 0 where none was. */
+  private long driftToldPm;
 
   AxisState(Axis axis) {
     this.axis = axis;
@@ -143,7 +145,7 @@ final class AxisState {
     driftStartPm = storedPm - writtenPm;
     roundedMoves = 0;
     roundedSince = null;
-    driftTold = false;
+    driftToldPm = 0;
   }
 
   /** Counts an incremental word that was rounded. */
@@ -155,19 +157,19 @@ final class AxisState {
   }
 
   /**
-   * The drift of the stretch of incremental words that this block ends, where it is new and worth
-   * telling: after two or more rounded moves, more than one increment.
+   * The drift of the stretch of incremental words that this block ends, where it is worth telling:
+   * after two or more rounded moves, more than one increment, and larger than what was told before.
    */
   Event.@Nullable IncrementalDrift newDrift(Place at, long incrementPm) {
     Place since = roundedSince;
-    if (driftTold || roundedMoves < 2 || since == null) {
+    if (roundedMoves < 2 || since == null) {
       return null;
     }
     long drift = storedPm - writtenPm - driftStartPm;
-    if (Math.abs(drift) <= incrementPm) {
+    if (Math.abs(drift) <= Math.max(incrementPm, driftToldPm)) {
       return null;
     }
-    driftTold = true;
+    driftToldPm = Math.abs(drift);
     return new Event.IncrementalDrift(at, axis, since, roundedMoves, drift);
   }
 

@@ -9,9 +9,11 @@ import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 
 /**
  * The blocks of a program in the order in which a control executes them: main program, subprograms
@@ -146,8 +148,11 @@ public final class BlockFlow implements Closeable {
       times = number / PACKED;
     }
     if (found.isEmpty()) {
-      List<String> lookedAt = new ArrayList<>(files.places(at.file(), number));
-      sink.accept(new Event.SubprogramMissing(at, "O" + number, lookedAt));
+      Set<String> lookedAt = new LinkedHashSet<>(files.places(at.file(), number));
+      if (repeats.isEmpty() && number >= PACKED) {
+        lookedAt.addAll(files.places(at.file(), number % PACKED));
+      }
+      sink.accept(new Event.SubprogramMissing(at, "O" + number, List.copyOf(lookedAt)));
       return false;
     }
     if (times <= 0) {

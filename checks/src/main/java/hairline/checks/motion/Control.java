@@ -61,6 +61,7 @@ final class Control {
 
   void startBlock(Place place) {
     at = place;
+    modal.enterFile(place.file());
   }
 
   /** The block being executed. */

@@ -121,7 +121,7 @@ public interface Event {
 
   /**
    * Under G91, stored and written positions of an axis have drifted apart by more than one
-   * resolution since {@code since}; once for each axis and stretch.
+   * resolution since {@code since}; again for each block that takes them farther apart than before.
    */
   record IncrementalDrift(Place at, Axis axis, Place since, int roundedMoves, long driftPm)
       implements Event {}

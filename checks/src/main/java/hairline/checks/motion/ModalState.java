@@ -36,6 +36,9 @@ final class ModalState {
   private Modal<Coolant> coolant = Modal.assumed(Coolant.OFF);
   private int operation = 1;
 
+  /** The file of the block being executed. */
+  private int file;
+
   private boolean moved;
   private Modal<Integer> nextTool = Modal.unset();
   private @Nullable Code motion;
@@ -90,13 +93,18 @@ final class ModalState {
     return now;
   }
 
+  /** Blocks of this file are executed from now on. */
+  void enterFile(int index) {
+    file = index;
+  }
+
   /** What an item becomes when a block states it. */
   private <T> Modal<T> stated(Modal<T> old, T value, int line) {
     if (old.isStated() && old.is(value)) {
       return old;
     }
     snapshot = null;
-    return Modal.stated(value, line);
+    return Modal.stated(value, file, line);
   }
 
   /** What an item becomes when a block may have changed it. */
@@ -105,7 +113,7 @@ final class ModalState {
       return old;
     }
     snapshot = null;
-    return Modal.unknown(line);
+    return Modal.unknown(file, line);
   }
 
   Modal<Units> units() {
@@ -336,11 +344,11 @@ final class ModalState {
 
   /** The tool that the next M6 puts in the spindle. */
   void selectTool(int number, int line) {
-    nextTool = Modal.stated(number, line);
+    nextTool = Modal.stated(number, file, line);
   }
 
   void forgetNextTool(int line) {
-    nextTool = Modal.unknown(line);
+    nextTool = Modal.unknown(file, line);
   }
 
   void forgetTool(int line) {

@@ -177,6 +177,8 @@ final class JunitReport implements ReportWriter {
               + Words.line(result, finding.worst().at())
               + ": "
               + finding.worst().message());
+      lines.addAll(Words.worstFacts(finding));
+      Words.worstCure(finding).ifPresent(cure -> lines.add("cure at the worst: " + cure));
     }
     String blockDelete = Words.blockDelete(finding);
     if (!blockDelete.isEmpty()) {

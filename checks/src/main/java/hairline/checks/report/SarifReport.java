@@ -214,7 +214,11 @@ final class SarifReport implements ReportWriter {
               + " times, up to "
               + Words.line(result, finding.last())
               + "; worst at "
-              + Words.line(result, finding.worst().at()));
+              + Words.line(result, finding.worst().at())
+              + ": "
+              + finding.worst().message());
+      lines.addAll(Words.worstFacts(finding));
+      Words.worstCure(finding).ifPresent(cure -> lines.add("cure at the worst: " + cure));
     }
     String blockDelete = Words.blockDelete(finding);
     if (!blockDelete.isEmpty()) {

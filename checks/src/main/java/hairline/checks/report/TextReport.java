@@ -241,15 +241,21 @@ final class TextReport implements ReportWriter {
     label("", paint);
     line(paint(Paint.QUIET, shortPlace(result, finding.at())) + "  " + finding.rule());
     source(result, finding.at(), paint);
-    if (finding.count() > 1) {
-      labelled("times", Paint.QUIET, times(result, finding));
-      if (!finding.worst().at().equals(finding.at())) {
-        source(result, finding.worst().at(), paint);
-      }
-    }
     list("why", first.facts());
     if (first.cure().isPresent()) {
       labelled("cure", Paint.QUIET, first.cure().get());
+    }
+    if (finding.count() > 1) {
+      Occurrence worst = finding.worst();
+      labelled("times", Paint.QUIET, times(result, finding));
+      if (!worst.at().equals(finding.at())) {
+        source(result, worst.at(), paint);
+      }
+      list("why", Words.worstFacts(finding));
+      Optional<String> cure = Words.worstCure(finding);
+      if (cure.isPresent()) {
+        labelled("cure", Paint.QUIET, cure.get());
+      }
     }
     String blockDelete = Words.blockDelete(finding);
     if (!blockDelete.isEmpty()) {
@@ -279,7 +285,8 @@ final class TextReport implements ReportWriter {
       text.append(", the last time at ").append(Words.line(result, finding.last()));
     }
     Occurrence worst = finding.worst();
-    if (!worst.at().equals(finding.at())) {
+    if (!worst.message().equals(finding.first().message())
+        || !worst.at().equals(finding.at())) {
       text.append("; worst at ")
           .append(Words.line(result, worst.at()))
           .append(": ")

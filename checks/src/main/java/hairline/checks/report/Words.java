@@ -5,6 +5,7 @@ import hairline.checks.finding.ProgramResult;
 import hairline.checks.motion.Place;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Phrases that several formats share. */
 final class Words {
@@ -45,6 +46,18 @@ final class Words {
       case ONLY_ON -> "only with block delete on";
       case ONLY_OFF -> "only with block delete off";
     };
+  }
+
+  /** The arithmetic of the worst occurrence as far as it is another than that of the first. */
+  static List<String> worstFacts(Finding finding) {
+    return finding.worst().facts().stream()
+        .filter(fact -> !finding.first().facts().contains(fact))
+        .toList();
+  }
+
+  /** The cure of the worst occurrence, where it is another than that of the first. */
+  static Optional<String> worstCure(Finding finding) {
+    return finding.worst().cure().filter(cure -> !finding.first().cure().equals(Optional.of(cure)));
   }
 
   /** "line 12", with the file where it is another than the program's own. */

@@ -97,10 +97,9 @@ public final class ApproachMixed implements Rule {
                     + Quantities.um(reversal.pm())
                     + ", a quarter of the step is "
                     + Quantities.um(seen.smallestStepPm / 4))
-            .fact("from above at line " + seen.fromAbove.orElseThrow().at().line())
+            .fact("from above at " + context.line(seen.fromAbove.orElseThrow().at(), below.at()))
             .fact(
-                "from below at line "
-                    + below.at().line()
+                "from below at " + context.line(below.at(), below.at())
                     + "; machine.reversal; step "
                     + Quantities.um(seen.smallestStepPm))
             .cure("every level approached from above: retract first, then go down to it")

@@ -42,8 +42,7 @@ public final class CodesConflict implements Rule {
                 context
                     .lesserOccurrence(
                         event.at(),
-                        "axis words with no motion code since G80 in line "
-                            + event.cancelled().line()
+                        "axis words with no motion code since G80 in " + context.line(event.cancelled(), event.at())
                             + "; controls differ in what they do then")
                     .fact(
                         event

@@ -38,14 +38,14 @@ public final class CompensationLeftOn implements Rule {
   private static void judge(RuleContext context, Place at, Modes modes, String when) {
     Modal<Modes.Compensation> compensation = modes.compensation();
     if (compensation.isUnknown()) {
-      context.notChecked("radius compensation is unknown since line " + compensation.line(), at);
+      context.notChecked("radius compensation is unknown since " + context.line(compensation, at), at);
     } else if (compensation.is(Modes.Compensation.LEFT)
         || compensation.is(Modes.Compensation.RIGHT)) {
       String code = compensation.is(Modes.Compensation.LEFT) ? "G41" : "G42";
       context.report(
           context
               .occurrence(at, code + " is still on at " + when)
-              .fact("on since line " + compensation.line())
+              .fact("on since " + context.line(compensation, at))
               .cure("G40 in a move off the part, before " + when)
               .operation(modes.operation())
               .cause(when));

@@ -52,7 +52,7 @@ public final class CoolantChangedInFineCut implements Rule {
       RuleContext context, Cut cut, Feature feature, Map<String, First> firsts) {
     Modal<Coolant> coolant = cut.move().modes().coolant();
     if (coolant.isUnknown()) {
-      context.notChecked("coolant is unknown since line " + coolant.line(), cut.at());
+      context.notChecked("coolant is unknown since " + context.line(coolant, cut.at()), cut.at());
       return;
     }
     Coolant now = coolant.value().orElse(Coolant.OFF);
@@ -73,8 +73,7 @@ public final class CoolantChangedInFineCut implements Rule {
                     + feature.name()
                     + " with "
                     + Coolants.name(now)
-                    + ", the first one at line "
-                    + first.at().line()
+                    + ", the first one at " + context.line(first.at(), cut.at())
                     + " was made with "
                     + Coolants.name(first.coolant()))
             .fact("coolant carries heat away: without it tool and part are warmer, so longer")

@@ -56,7 +56,7 @@ public final class CoolantOffInCut implements Rule {
     int tool = modes.tool().value().get();
     if (coolant.isUnknown()) {
       if (cooled.containsKey(tool)) {
-        context.notChecked("coolant is unknown since line " + coolant.line(), cut.at());
+        context.notChecked("coolant is unknown since " + context.line(coolant, cut.at()), cut.at());
       }
       return;
     }
@@ -81,11 +81,10 @@ public final class CoolantOffInCut implements Rule {
                     + tool
                     + " cuts with no coolant, and cut with "
                     + Coolants.name(before.coolant())
-                    + " up to line "
-                    + before.at().line())
+                    + " up to " + context.line(before.at(), cut.at()))
             .fact(
                 coolant.line() > 0
-                    ? "off since line " + coolant.line()
+                    ? "off since " + context.line(coolant, cut.at())
                     : "no coolant code stands before")
             .cure((before.coolant().flood() ? "M8" : "M7") + " before this line")
             .operation(modes.operation())

@@ -69,7 +69,7 @@ public final class DwellInCut implements Rule {
                         ? " of " + Quantities.time(dwell.seconds().getAsDouble())
                         : "")
                     + " while the tool touches the part")
-            .fact(what(at) + " since the move at line " + cut.at().line())
+            .fact(what(at) + " since the move at " + context.line(cut.at(), dwell.at()))
             .cure("the dwell before the cut or behind the retract")
             .operation(dwell.modes().operation())
             .cause("dwell"));

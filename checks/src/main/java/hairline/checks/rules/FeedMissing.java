@@ -47,7 +47,7 @@ public final class FeedMissing implements Rule {
   private static void judge(RuleContext context, Move move) {
     Modal<Double> feed = move.modes().feed();
     if (feed.isUnknown()) {
-      context.notChecked("the feed is unknown since line " + feed.line(), move.at());
+      context.notChecked("the feed is unknown since " + context.line(feed, move.at()), move.at());
     } else if (feed.value().isPresent() && feed.value().get() > 0) {
       context.notChecked("the feed along the path is not known", move.at());
     } else {
@@ -60,7 +60,7 @@ public final class FeedMissing implements Rule {
                       : "a feed move, and no feed was given before it")
               .fact(
                   feed.value().isPresent()
-                      ? "F is 0 since line " + feed.line()
+                      ? "F is 0 since " + context.line(feed, move.at())
                       : "no F stands in this block or before it")
               .cure("F in this block or before it")
               .operation(move.modes().operation())

@@ -60,8 +60,7 @@ public final class MeasuringOverdue implements Rule {
                 + Seconds.of(since.atLeastSeconds())
                 + " after "
                 + FineCuts.tool(cut)
-                + " was measured at line "
-                + measuring.at().line()
+                + " was measured at " + context.line(measuring.at(), cut.at())
                 + ", "
                 + Seconds.of(allowed)
                 + " allowed")

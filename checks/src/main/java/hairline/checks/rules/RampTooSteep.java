@@ -3,12 +3,16 @@ package hairline.checks.rules;
 import com.google.auto.service.AutoService;
 import hairline.checks.finding.Level;
 import hairline.checks.finding.Quantities;
+import hairline.checks.motion.Axis;
+import hairline.checks.motion.Extent;
 import hairline.checks.motion.Move;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.setup.Tool;
 import hairline.checks.setup.ToolKeys;
 import hairline.checks.stock.Cut;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** A ramp or helix into stock is steeper than the tool bears. */
 @AutoService(Rule.class)
@@ -34,21 +38,65 @@ public final class RampTooSteep implements Rule {
     on.event(
         Cut.class,
         cut -> {
-          if (cut.inContact() && goesDown(cut.move()) && cut.tool().isPresent()) {
-            double flatMm = flatLengthMm(cut.move());
+          Move move = cut.move();
+          if (!cut.inContact()
+              || cut.tool().isEmpty()
+              || !move.isFeed()
+              || move.source() != Move.Source.BLOCK
+              || !move.from().knowsXyz()
+              || !move.to().knowsXyz()) {
+            return;
+          }
+          if (UprightArc.is(move)) {
+            judgeUpright(context, cut, cut.tool().get());
+          } else if (goesDown(move)) {
+            double flatMm = flatLengthMm(move);
             if (flatMm > 0) {
-              judge(context, cut, cut.tool().get(), flatMm);
+              double angleDeg = StrictMath.toDegrees(StrictMath.atan2(fallMm(move), flatMm));
+              String sum =
+                  Quantities.mm(fallMm(move)) + " down over " + Quantities.mm(flatMm);
+              judge(context, cut, cut.tool().get(), angleDeg, sum);
             }
           }
         });
   }
 
+  /** An arc in the ZX or YZ plane: what counts is where it falls steepest in the material. */
+  private static void judgeUpright(RuleContext context, Cut cut, Tool tool) {
+    Move move = cut.move();
+    OptionalDouble topMm = materialTopMm(cut);
+    if (topMm.isEmpty()) {
+      context.notChecked("the height that the arc takes is not known", cut.at());
+      return;
+    }
+    UprightArc.steepest(move, topMm.getAsDouble())
+        .ifPresent(
+            point ->
+                judge(
+                    context,
+                    cut,
+                    tool,
+                    point.angleDeg(),
+                    "steepest at Z "
+                        + Quantities.mm(point.zMm())
+                        + " on an arc of radius "
+                        + Quantities.mm(move.arc().orElseThrow().startRadiusMm())
+                        + " in the "
+                        + move.modes().plane().value().orElseThrow()
+                        + " plane"));
+  }
+
+  /** The height at which an arc meets the material: what it takes, above its lowest point. */
+  private static OptionalDouble materialTopMm(Cut cut) {
+    Optional<Extent> reach = Extent.of(cut.move(), Axis.Z);
+    long takenPm = Math.max(cut.removal().deepestPm(), cut.stepDownPm().orElse(0));
+    return reach.isEmpty() || takenPm <= 0 || cut.surfacePartlyUnknown()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of((reach.get().lowest() + takenPm) / 1e9);
+  }
+
   private static boolean goesDown(Move move) {
-    return move.isFeed()
-        && move.source() == Move.Source.BLOCK
-        && move.from().knowsXyz()
-        && move.to().knowsXyz()
-        && move.to().zPm() < move.from().zPm()
+    return move.to().zPm() < move.from().zPm()
         && (move.arc().isPresent()
             || move.from().xPm() != move.to().xPm()
             || move.from().yPm() != move.to().yPm());
@@ -64,8 +112,8 @@ public final class RampTooSteep implements Rule {
     return StrictMath.sqrt(Math.max(0, move.lengthMm() * move.lengthMm() - fallMm * fallMm));
   }
 
-  private static void judge(RuleContext context, Cut cut, Tool tool, double flatMm) {
-    double angleDeg = StrictMath.toDegrees(StrictMath.atan2(fallMm(cut.move()), flatMm));
+  private static void judge(
+      RuleContext context, Cut cut, Tool tool, double angleDeg, String sum) {
     context
         .need(tool, ToolKeys.MAX_RAMP_ANGLE_DEG, cut.at())
         .filter(limit -> angleDeg > limit + EQUAL_WITHIN_DEG)
@@ -81,9 +129,7 @@ public final class RampTooSteep implements Rule {
                                 + Quantities.significant(limit, 4)
                                 + "°")
                         .fact(
-                            Quantities.mm(fallMm(cut.move()))
-                                + " down over "
-                                + Quantities.mm(flatMm)
+                            sum
                                 + "; limit from "
                                 + tool.path(ToolKeys.MAX_RAMP_ANGLE_DEG))
                         .cure("a longer ramp, or more turns of the helix")

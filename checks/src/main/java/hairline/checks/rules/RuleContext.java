@@ -7,6 +7,7 @@ import hairline.checks.finding.Assumption;
 import hairline.checks.finding.Collector;
 import hairline.checks.finding.Level;
 import hairline.checks.finding.Occurrence;
+import hairline.checks.motion.Modal;
 import hairline.checks.motion.Place;
 import hairline.checks.setup.Key;
 import hairline.checks.setup.Origin;
@@ -16,6 +17,7 @@ import hairline.checks.setup.Tool;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 
 /** What a rule has to hand during one run over one program, and where it speaks. */
 public final class RuleContext {
@@ -24,9 +26,16 @@ public final class RuleContext {
   private final Setup setup;
   private final Stages stages;
   private final Collector collector;
+  private final IntFunction<String> fileName;
 
   RuleContext(
-      RuleInfo info, Map<String, Level> levels, Setup setup, Stages stages, Collector collector) {
+      RuleInfo info,
+      Map<String, Level> levels,
+      Setup setup,
+      Stages stages,
+      Collector collector,
+      IntFunction<String> fileName) {
+    this.fileName = fileName;
     this.info = info;
     this.level = levels.getOrDefault(info.name(), info.level());
     this.setup = setup;
@@ -84,6 +93,23 @@ public final class RuleContext {
     return wanted.value();
   }
 
+  /**
+   * A line as a text of a finding names it: "line 12", and "line 12 of main.nc" where that is
+   * another file than the one the finding points into.
+   */
+  public String line(Place where, Place finding) {
+    return line(where.file(), where.line(), finding);
+  }
+
+  /** The same for the line that stated an item of the modal state, or made it unknown. */
+  public String line(Modal<?> item, Place finding) {
+    return line(item.file(), item.line(), finding);
+  }
+
+  private String line(int file, int line, Place finding) {
+    return "line " + line + (file == finding.file() ? "" : " of " + fileName.apply(file));
+  }
+
   /** Begins an occurrence at the rule's own level. */
   public Occurrence.Builder occurrence(Place at, String message) {
     return Occurrence.of(info.name(), level, at, message);
@@ -130,6 +156,6 @@ public final class RuleContext {
 
   /** The same, of which nothing is reported, not even what it could not decide. */
   RuleContext quiet() {
-    return new RuleContext(info, Map.of(), setup, stages, new Collector(new Accepts(), Map.of()));
+    return new RuleContext(info, Map.of(), setup, stages, new Collector(new Accepts(), Map.of()), fileName);
   }
 }

@@ -63,7 +63,9 @@ final class Run {
     this.stages = Stages.before(setup, cellPm, this::dispatch);
     Map<String, Level> levels = levels(setup);
     for (Rule rule : rules) {
-      rule.begin(new RuleContext(rule.info(), levels, setup, stages, collector), subscriptions);
+      rule.begin(
+          new RuleContext(rule.info(), levels, setup, stages, collector, this::fileName),
+          subscriptions);
     }
   }
 
@@ -88,6 +90,12 @@ final class Run {
       }
     }
     return hides;
+  }
+
+  /** The name of a file without its folder. */
+  private String fileName(int file) {
+    String name = files.map(known -> known.name(file)).orElse("");
+    return name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
   }
 
   /** Takes what the first look at the files notices; it is handed on once the run begins. */

@@ -32,7 +32,7 @@ public final class SequenceNumberRepeated implements Rule {
                 context
                     .occurrence(
                         event.at(),
-                        "N" + event.number() + " stands here and at line " + event.first().line())
+                        "N" + event.number() + " stands here and at " + context.line(event.first(), event.at()))
                     .cure("numbers that rise")
                     .cause("repeated")));
   }

@@ -70,8 +70,7 @@ public final class SpindleNotUpToSpeed implements Rule {
                 cut.at(),
                 "the tool cuts from "
                     + Seconds.of(soonest)
-                    + " after line "
-                    + changed.line()
+                    + " after " + context.line(changed, cut.at())
                     + (cut.move().modes().turningRpm().isPresent()
                         ? " asked for " + Quantities.rpm(cut.move().modes().turningRpm().get())
                         : " changed the speed")

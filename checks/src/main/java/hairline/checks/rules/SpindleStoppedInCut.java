@@ -47,14 +47,14 @@ public final class SpindleStoppedInCut implements Rule {
     Modal<Modes.Spindle> spindle = cut.move().modes().spindle();
     if (spindle.isUnknown()) {
       context.notChecked(
-          "whether the spindle turns is unknown since line " + spindle.line(), cut.at());
+          "whether the spindle turns is unknown since " + context.line(spindle, cut.at()), cut.at());
     } else if (spindle.value().isEmpty() || spindle.is(Modes.Spindle.STOPPED)) {
       context.report(
           context
               .occurrence(cut.at(), "the tool cuts and the spindle stands")
               .fact(
                   spindle.line() > 0
-                      ? "stopped since line " + spindle.line()
+                      ? "stopped since " + context.line(spindle, cut.at())
                       : "no M3 or M4 stands before")
               .cure("S and M3 before this move")
               .operation(cut.move().modes().operation())

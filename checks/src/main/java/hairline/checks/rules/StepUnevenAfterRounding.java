@@ -85,7 +85,7 @@ public final class StepUnevenAfterRounding implements Rule {
       }
       context.report(
           occurrence(context, level.at(), written, storedBefore, stored)
-              .fact("the step before begins at line " + before.at().line())
+              .fact("the step before begins at " + context.line(before.at(), level.at()))
               .operation(level.operation()));
     }
   }

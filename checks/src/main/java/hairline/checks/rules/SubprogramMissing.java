@@ -18,6 +18,9 @@ public final class SubprogramMissing implements Rule {
               Need.STATE)
           .withoutLimit("a program is found or it is not");
 
+  /** So many digits of P are the number of the program; what stands before is a count. */
+  private static final int DIGITS = 4;
+
   @Override
   public RuleInfo info() {
     return INFO;
@@ -37,7 +40,19 @@ public final class SubprogramMissing implements Rule {
                             : "looked for in the program's own text and as "
                                 + String.join(", ", call.lookedAt())
                                 + " beside it")
-                    .cure("the subprogram in the same file or in a file beside it")
+                    .cure("the subprogram in the same file or in a file beside it" + packed(call))
                     .cause(call.name())));
+  }
+
+  /** P50100 calls O0100 five times where the control reads it so (common practice, no source). */
+  private static String packed(Event.SubprogramMissing call) {
+    String digits = call.name().substring(1);
+    return digits.length() <= DIGITS
+        ? ""
+        : "; O"
+            + digits.substring(digits.length() - DIGITS)
+            + " where the control reads a count of "
+            + digits.substring(0, digits.length() - DIGITS)
+            + " in front of it";
   }
 }

@@ -52,15 +52,14 @@ public final class ToolMeasuredCold implements Rule {
         .occurrence(
             cut.at(),
             FineCuts.tool(cut)
-                + " makes a fine cut and was measured at line "
-                + measuring.at().line()
+                + " makes a fine cut and was measured at " + context.line(measuring.at(), cut.at())
                 + " with no valid warm-up behind it")
         .fact(
             measuring
                 .warmUp()
                 .expiredAt()
-                .map(at -> "the warm-up had expired at line " + at.line())
-                .orElse("no warm-up stands before line " + measuring.at().line()))
+                .map(at -> "the warm-up had expired at " + context.line(at, cut.at()))
+                .orElse("no warm-up stands before " + context.line(measuring.at(), cut.at())))
         .fact("what the spindle grew since goes into the depth of this cut")
         .cure("measuring behind the warm-up and before this line")
         .operation(cut.move().modes().operation())

@@ -93,8 +93,7 @@ public final class WarmUpDeletable implements Rule {
                   at,
                   article
                       + what
-                      + " that the fine cut at line "
-                      + cut.at().line()
+                      + " that the fine cut at " + context.line(cut.at(), at)
                       + " needs "
                       + how)
               .fact("with the switch the other way the fine cut is made without")

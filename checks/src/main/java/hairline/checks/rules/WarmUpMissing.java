@@ -71,8 +71,7 @@ public final class WarmUpMissing implements Rule {
         .ifPresent(
             at ->
                 occurrence.fact(
-                    "the last warm-up expired at line "
-                        + at.line()
+                    "the last warm-up expired at " + context.line(at, cut.at())
                         + ": the spindle stood longer than it outlives"
                         + context
                             .setup()
@@ -90,7 +89,7 @@ public final class WarmUpMissing implements Rule {
         .ifPresent(
             from ->
                 occurrence.fact(
-                    "counted from line " + from.line() + " on, with no longer stop between"));
+                    "counted from " + context.line(from, cut.at()) + " on, with no longer stop between"));
     if (asked.isPresent() && speed.isPresent()) {
       occurrence.fact(
           "asked by "

@@ -183,12 +183,16 @@ class RoundingTest {
     List<Event> events =
         Runs.events(
             Runs.TENTH_UM, "G0 X0 Z0", "G91 G1 F10 X0.10004", "X0.10004", "X0.10004", "X0.10004");
-    Event.IncrementalDrift drift = Runs.only(Event.IncrementalDrift.class, events);
+    List<Event.IncrementalDrift> drifts = Runs.of(Event.IncrementalDrift.class, events);
+    Event.IncrementalDrift drift = drifts.get(0);
     assertThat(drift.axis()).isEqualTo(Axis.X);
     assertThat(drift.at().line()).isEqualTo(4);
     assertThat(drift.since().line()).isEqualTo(2);
     assertThat(drift.roundedMoves()).isEqualTo(3);
     assertThat(drift.driftPm()).isEqualTo(-120_000);
+    // and again with each block that takes it farther
+    assertThat(drifts.get(1).at().line()).isEqualTo(5);
+    assertThat(drifts).extracting(Event.IncrementalDrift::driftPm).containsExactly(-120_000L, -160_000L);
   }
 
   @Test
@@ -220,11 +224,11 @@ class RoundingTest {
                 "G90 Y1",
                 "G91 X0.10004",
                 "X0.10004"))
-        .hasSize(1);
+        .hasSize(2);
   }
 
   @Test
-  void driftIsToldOnceAStretch() {
+  void driftIsToldWhereItGrowsAndAnewInEachStretch() {
     String[] program = {
       "G91 G1 F10 X0.10004",
       "X0.10004",
@@ -237,7 +241,15 @@ class RoundingTest {
       "X0.10004",
       "X0.10004"
     };
-    assertThat(Runs.of(Event.IncrementalDrift.class, program)).hasSize(2);
+    assertThat(Runs.of(Event.IncrementalDrift.class, program))
+        .extracting(Event.IncrementalDrift::driftPm)
+        .containsExactly(-120_000L, -160_000L, -200_000L, -240_000L, -120_000L);
+    // What a drift takes back is not told.
+    assertThat(
+            Runs.of(
+                Event.IncrementalDrift.class,
+                "G91 G1 F10 X0.10004", "X0.10004", "X0.10004", "X0.10006", "X0.10004"))
+        .hasSize(1);
   }
 
   @Test
