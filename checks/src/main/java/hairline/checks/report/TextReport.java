@@ -285,8 +285,7 @@ final class TextReport implements ReportWriter {
       text.append(", the last time at ").append(Words.line(result, finding.last()));
     }
     Occurrence worst = finding.worst();
-    if (!worst.message().equals(finding.first().message())
-        || !worst.at().equals(finding.at())) {
+    if (!worst.message().equals(finding.first().message()) || !worst.at().equals(finding.at())) {
       text.append("; worst at ")
           .append(Words.line(result, worst.at()))
           .append(": ")

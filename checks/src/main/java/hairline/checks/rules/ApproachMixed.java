@@ -99,7 +99,8 @@ public final class ApproachMixed implements Rule {
                     + Quantities.um(seen.smallestStepPm / 4))
             .fact("from above at " + context.line(seen.fromAbove.orElseThrow().at(), below.at()))
             .fact(
-                "from below at " + context.line(below.at(), below.at())
+                "from below at "
+                    + context.line(below.at(), below.at())
                     + "; machine.reversal; step "
                     + Quantities.um(seen.smallestStepPm))
             .cure("every level approached from above: retract first, then go down to it")

@@ -42,7 +42,8 @@ public final class CodesConflict implements Rule {
                 context
                     .lesserOccurrence(
                         event.at(),
-                        "axis words with no motion code since G80 in " + context.line(event.cancelled(), event.at())
+                        "axis words with no motion code since G80 in "
+                            + context.line(event.cancelled(), event.at())
                             + "; controls differ in what they do then")
                     .fact(
                         event

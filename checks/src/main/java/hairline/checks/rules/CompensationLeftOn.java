@@ -38,7 +38,8 @@ public final class CompensationLeftOn implements Rule {
   private static void judge(RuleContext context, Place at, Modes modes, String when) {
     Modal<Modes.Compensation> compensation = modes.compensation();
     if (compensation.isUnknown()) {
-      context.notChecked("radius compensation is unknown since " + context.line(compensation, at), at);
+      context.notChecked(
+          "radius compensation is unknown since " + context.line(compensation, at), at);
     } else if (compensation.is(Modes.Compensation.LEFT)
         || compensation.is(Modes.Compensation.RIGHT)) {
       String code = compensation.is(Modes.Compensation.LEFT) ? "G41" : "G42";

@@ -73,7 +73,8 @@ public final class CoolantChangedInFineCut implements Rule {
                     + feature.name()
                     + " with "
                     + Coolants.name(now)
-                    + ", the first one at " + context.line(first.at(), cut.at())
+                    + ", the first one at "
+                    + context.line(first.at(), cut.at())
                     + " was made with "
                     + Coolants.name(first.coolant()))
             .fact("coolant carries heat away: without it tool and part are warmer, so longer")

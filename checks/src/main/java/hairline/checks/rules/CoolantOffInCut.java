@@ -81,7 +81,8 @@ public final class CoolantOffInCut implements Rule {
                     + tool
                     + " cuts with no coolant, and cut with "
                     + Coolants.name(before.coolant())
-                    + " up to " + context.line(before.at(), cut.at()))
+                    + " up to "
+                    + context.line(before.at(), cut.at()))
             .fact(
                 coolant.line() > 0
                     ? "off since " + context.line(coolant, cut.at())

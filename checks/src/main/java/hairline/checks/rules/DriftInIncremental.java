@@ -44,7 +44,8 @@ public final class DriftInIncremental implements Rule {
                                         + Quantities.um(resolution.pm()))
                                 .fact(
                                     drift.roundedMoves()
-                                        + " rounded moves under G91, the first at " + context.line(drift.since(), drift.at()))
+                                        + " rounded moves under G91, the first at "
+                                        + context.line(drift.since(), drift.at()))
                                 .fact("allowed is one increment, machine.resolution")
                                 .cure(
                                     "increments of whole "

@@ -72,7 +72,8 @@ public final class GaugeTooCoarse implements Rule {
     if (context.setup().features().isEmpty()) {
       context
           .need(JobKeys.TOLERANCE)
-          .ifPresent(tolerance ->
+          .ifPresent(
+              tolerance ->
                   judge(
                       context,
                       gauge,

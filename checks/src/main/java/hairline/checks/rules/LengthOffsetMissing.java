@@ -89,10 +89,15 @@ public final class LengthOffsetMissing implements Rule {
                         ? "after its length offset was taken back"
                         : "without a length offset since its change"))
             .fact(
-                "put in the spindle at " + context.line(change.at(), cut.at())
+                "put in the spindle at "
+                    + context.line(change.at(), cut.at())
                     + ", "
                     + takenBack
-                        .map(set -> "G49 or H0 at " + context.line(set.at(), cut.at()) + " took G43 back")
+                        .map(
+                            set ->
+                                "G49 or H0 at "
+                                    + context.line(set.at(), cut.at())
+                                    + " took G43 back")
                         .orElse("no G43 since"))
             .cure(
                 change.after().value().map(n -> "G43 H" + n).orElse("G43 with the tool's H number")

@@ -60,7 +60,8 @@ public final class MeasuringOverdue implements Rule {
                 + Seconds.of(since.atLeastSeconds())
                 + " after "
                 + FineCuts.tool(cut)
-                + " was measured at " + context.line(measuring.at(), cut.at())
+                + " was measured at "
+                + context.line(measuring.at(), cut.at())
                 + ", "
                 + Seconds.of(allowed)
                 + " allowed")

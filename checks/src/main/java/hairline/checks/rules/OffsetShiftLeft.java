@@ -51,7 +51,10 @@ public final class OffsetShiftLeft implements Rule {
     context.report(
         context
             .occurrence(shift.at(), "the shift of " + shift.code() + " still stands at the end")
-            .fact("the program ends at " + context.line(end.at(), shift.at()) + " without taking it back")
+            .fact(
+                "the program ends at "
+                    + context.line(end.at(), shift.at())
+                    + " without taking it back")
             .cure(
                 shift.code().startsWith("G52")
                     ? "G52 X0. Y0. Z0. before the end"

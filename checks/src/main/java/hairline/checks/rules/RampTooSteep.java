@@ -53,8 +53,7 @@ public final class RampTooSteep implements Rule {
             double flatMm = flatLengthMm(move);
             if (flatMm > 0) {
               double angleDeg = StrictMath.toDegrees(StrictMath.atan2(fallMm(move), flatMm));
-              String sum =
-                  Quantities.mm(fallMm(move)) + " down over " + Quantities.mm(flatMm);
+              String sum = Quantities.mm(fallMm(move)) + " down over " + Quantities.mm(flatMm);
               judge(context, cut, cut.tool().get(), angleDeg, sum);
             }
           }
@@ -112,8 +111,7 @@ public final class RampTooSteep implements Rule {
     return StrictMath.sqrt(Math.max(0, move.lengthMm() * move.lengthMm() - fallMm * fallMm));
   }
 
-  private static void judge(
-      RuleContext context, Cut cut, Tool tool, double angleDeg, String sum) {
+  private static void judge(RuleContext context, Cut cut, Tool tool, double angleDeg, String sum) {
     context
         .need(tool, ToolKeys.MAX_RAMP_ANGLE_DEG, cut.at())
         .filter(limit -> angleDeg > limit + EQUAL_WITHIN_DEG)
@@ -128,10 +126,7 @@ public final class RampTooSteep implements Rule {
                                 + "° into stock, the tool bears "
                                 + Quantities.significant(limit, 4)
                                 + "°")
-                        .fact(
-                            sum
-                                + "; limit from "
-                                + tool.path(ToolKeys.MAX_RAMP_ANGLE_DEG))
+                        .fact(sum + "; limit from " + tool.path(ToolKeys.MAX_RAMP_ANGLE_DEG))
                         .cure("a longer ramp, or more turns of the helix")
                         .figure("angle", angleDeg, "°")
                         .figure("limit", limit, "°")

@@ -156,6 +156,7 @@ public final class RuleContext {
 
   /** The same, of which nothing is reported, not even what it could not decide. */
   RuleContext quiet() {
-    return new RuleContext(info, Map.of(), setup, stages, new Collector(new Accepts(), Map.of()), fileName);
+    return new RuleContext(
+        info, Map.of(), setup, stages, new Collector(new Accepts(), Map.of()), fileName);
   }
 }

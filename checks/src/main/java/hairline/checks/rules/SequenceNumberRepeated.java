@@ -32,7 +32,10 @@ public final class SequenceNumberRepeated implements Rule {
                 context
                     .occurrence(
                         event.at(),
-                        "N" + event.number() + " stands here and at " + context.line(event.first(), event.at()))
+                        "N"
+                            + event.number()
+                            + " stands here and at "
+                            + context.line(event.first(), event.at()))
                     .cure("numbers that rise")
                     .cause("repeated")));
   }

@@ -64,10 +64,12 @@ public final class SpindleIdle implements Rule {
         context
             .occurrence(
                 cut.at(),
-                "the spindle stood from " + context.line(stop.from(), cut.at())
+                "the spindle stood from "
+                    + context.line(stop.from(), cut.at())
                     + " on for "
                     + Seconds.of(stop.time())
-                    + ", between measuring at " + context.line(measuring.at(), cut.at())
+                    + ", between measuring at "
+                    + context.line(measuring.at(), cut.at())
                     + " and this fine cut; "
                     + Seconds.of(allowed)
                     + " allowed")

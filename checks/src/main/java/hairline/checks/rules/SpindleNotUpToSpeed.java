@@ -70,7 +70,8 @@ public final class SpindleNotUpToSpeed implements Rule {
                 cut.at(),
                 "the tool cuts from "
                     + Seconds.of(soonest)
-                    + " after " + context.line(changed, cut.at())
+                    + " after "
+                    + context.line(changed, cut.at())
                     + (cut.move().modes().turningRpm().isPresent()
                         ? " asked for " + Quantities.rpm(cut.move().modes().turningRpm().get())
                         : " changed the speed")

@@ -47,7 +47,8 @@ public final class SpindleStoppedInCut implements Rule {
     Modal<Modes.Spindle> spindle = cut.move().modes().spindle();
     if (spindle.isUnknown()) {
       context.notChecked(
-          "whether the spindle turns is unknown since " + context.line(spindle, cut.at()), cut.at());
+          "whether the spindle turns is unknown since " + context.line(spindle, cut.at()),
+          cut.at());
     } else if (spindle.value().isEmpty() || spindle.is(Modes.Spindle.STOPPED)) {
       context.report(
           context

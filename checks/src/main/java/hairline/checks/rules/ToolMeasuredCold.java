@@ -52,7 +52,8 @@ public final class ToolMeasuredCold implements Rule {
         .occurrence(
             cut.at(),
             FineCuts.tool(cut)
-                + " makes a fine cut and was measured at " + context.line(measuring.at(), cut.at())
+                + " makes a fine cut and was measured at "
+                + context.line(measuring.at(), cut.at())
                 + " with no valid warm-up behind it")
         .fact(
             measuring

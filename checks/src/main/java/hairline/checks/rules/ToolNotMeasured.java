@@ -47,7 +47,8 @@ public final class ToolNotMeasured implements Rule {
     Modal<Integer> tool = cut.move().modes().tool();
     Optional<Place> changed = context.stages().warmth().toolChangedAt();
     if (tool.isUnknown()) {
-      context.notChecked("the tool in the spindle is unknown since " + context.line(tool, cut.at()), cut.at());
+      context.notChecked(
+          "the tool in the spindle is unknown since " + context.line(tool, cut.at()), cut.at());
     } else if (changed.isEmpty()) {
       context.notChecked("the tool is in the spindle from before the program", cut.at());
     } else {
@@ -58,7 +59,8 @@ public final class ToolNotMeasured implements Rule {
               .occurrence(
                   cut.at(),
                   FineCuts.tool(cut)
-                      + " makes a fine cut and was not measured since " + context.line(changed.get(), cut.at())
+                      + " makes a fine cut and was not measured since "
+                      + context.line(changed.get(), cut.at())
                       + " put it in the spindle")
               .fact(
                   "codes that measure: "

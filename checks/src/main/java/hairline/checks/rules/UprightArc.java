@@ -41,8 +41,8 @@ final class UprightArc {
 
   /**
    * Where the arc falls steepest, at this height or below; empty where it does not fall there. The
-   * angle grows towards the one point of a turn where the path stands upright, so that it is largest
-   * there, at an end of the arc, or where the arc crosses the height.
+   * angle grows towards the one point of a turn where the path stands upright, so that it is
+   * largest there, at an end of the arc, or where the arc crosses the height.
    *
    * @param topMm height of the material, work coordinates
    */

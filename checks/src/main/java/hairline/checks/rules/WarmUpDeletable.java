@@ -93,7 +93,8 @@ public final class WarmUpDeletable implements Rule {
                   at,
                   article
                       + what
-                      + " that the fine cut at " + context.line(cut.at(), at)
+                      + " that the fine cut at "
+                      + context.line(cut.at(), at)
                       + " needs "
                       + how)
               .fact("with the switch the other way the fine cut is made without")

@@ -71,7 +71,8 @@ public final class WarmUpMissing implements Rule {
         .ifPresent(
             at ->
                 occurrence.fact(
-                    "the last warm-up expired at " + context.line(at, cut.at())
+                    "the last warm-up expired at "
+                        + context.line(at, cut.at())
                         + ": the spindle stood longer than it outlives"
                         + context
                             .setup()
@@ -89,7 +90,9 @@ public final class WarmUpMissing implements Rule {
         .ifPresent(
             from ->
                 occurrence.fact(
-                    "counted from " + context.line(from, cut.at()) + " on, with no longer stop between"));
+                    "counted from "
+                        + context.line(from, cut.at())
+                        + " on, with no longer stop between"));
     if (asked.isPresent() && speed.isPresent()) {
       occurrence.fact(
           "asked by "

@@ -92,7 +92,8 @@ public final class WarmUpShort implements Rule {
               .fact(
                   "the spindle turns "
                       + Seconds.of(run.turning())
-                      + " before it first cuts at " + context.line(cut.at(), from))
+                      + " before it first cuts at "
+                      + context.line(cut.at(), from))
               .fact(
                   "asked by "
                       + SpindleKeys.WARM_UP_TIME_S.path()

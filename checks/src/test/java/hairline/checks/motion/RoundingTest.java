@@ -192,7 +192,9 @@ class RoundingTest {
     assertThat(drift.driftPm()).isEqualTo(-120_000);
     // and again with each block that takes it farther
     assertThat(drifts.get(1).at().line()).isEqualTo(5);
-    assertThat(drifts).extracting(Event.IncrementalDrift::driftPm).containsExactly(-120_000L, -160_000L);
+    assertThat(drifts)
+        .extracting(Event.IncrementalDrift::driftPm)
+        .containsExactly(-120_000L, -160_000L);
   }
 
   @Test
@@ -248,7 +250,11 @@ class RoundingTest {
     assertThat(
             Runs.of(
                 Event.IncrementalDrift.class,
-                "G91 G1 F10 X0.10004", "X0.10004", "X0.10004", "X0.10006", "X0.10004"))
+                "G91 G1 F10 X0.10004",
+                "X0.10004",
+                "X0.10004",
+                "X0.10006",
+                "X0.10004"))
         .hasSize(1);
   }
 
