@@ -13,7 +13,10 @@ import java.util.List;
 /** The part left in the text report: sentences for the gutter, and tables in aligned columns. */
 final class SurfaceText {
   private static final int MOST_ROWS = 60;
-  private static final int MOST_NEIGHBOURS = 4;
+
+  /** Room for two blanks and "… 12 more". */
+  private static final int MORE_WIDTH = 11;
+
   private static final int UM_DIGITS = 6;
   private static final int FEWEST_DIGITS = 2;
   private static final int SHORTEST_LEVEL_CELLS = 8;
@@ -32,9 +35,10 @@ final class SurfaceText {
   /**
    * The parts.
    *
-   * @param whole whether long tables are shown whole
+   * @param whole whether long tables and rows are shown whole
+   * @param columns how wide they may be otherwise
    */
-  static List<Part> of(SurfaceShown surface, boolean whole) {
+  static List<Part> of(SurfaceShown surface, boolean whole, int columns) {
     List<Part> parts = new ArrayList<>();
     if (!surface.wanted().terraces() && surface.wanted().sections().isEmpty()) {
       return parts;
@@ -44,7 +48,7 @@ final class SurfaceText {
           new Part(List.of(new SummaryText.Line("surface", SurfaceWords.NOTHING)), List.of(), 0));
     }
     for (SurfaceShown.Under under : surface.offsets()) {
-      parts.add(surface(surface, under, whole));
+      parts.add(surface(surface, under, whole ? Integer.MAX_VALUE : columns));
       int number = 0;
       for (Section section : under.sections()) {
         parts.add(section(under, ++number, section, surface.cellPm(), whole));
@@ -53,7 +57,7 @@ final class SurfaceText {
     return parts;
   }
 
-  private static Part surface(SurfaceShown surface, SurfaceShown.Under under, boolean whole) {
+  private static Part surface(SurfaceShown surface, SurfaceShown.Under under, int columns) {
     List<SummaryText.Line> head = new ArrayList<>();
     head.add(new SummaryText.Line("surface", under.offset() + ", " + SurfaceWords.cells(surface)));
     head.add(new SummaryText.Line("stock", SurfaceWords.stock(under.stock())));
@@ -83,12 +87,13 @@ final class SurfaceText {
                     : "; slopes, contours and slivers of together "
                         + fixed(terraces.otherMm2(), 4)
                         + " mm² are none")));
+    boolean whole = columns == Integer.MAX_VALUE;
     int shown = whole ? terraces.areas().size() : Math.min(MOST_ROWS, terraces.areas().size());
     return new Part(
-        head, table(terraces.areas().subList(0, shown)), terraces.areas().size() - shown);
+        head, table(terraces.areas().subList(0, shown), columns), terraces.areas().size() - shown);
   }
 
-  private static List<String> table(List<TerraceArea> areas) {
+  private static List<String> table(List<TerraceArea> areas, int columns) {
     if (areas.isEmpty()) {
       return List.of();
     }
@@ -97,9 +102,7 @@ final class SurfaceText {
       digits = Math.max(digits, digits(area.heightPm()));
     }
     List<List<String>> rows = new ArrayList<>();
-    rows.add(
-        List.of(
-            "id", "height µm", "area mm²", "X mm", "to", "Y mm", "to", "neighbours by step µm"));
+    rows.add(List.of("id", "height µm", "area mm²", "X mm", "to", "Y mm", "to", ""));
     for (TerraceArea area : areas) {
       rows.add(
           List.of(
@@ -110,29 +113,37 @@ final class SurfaceText {
               fixed(area.xMaxPm() / 1e9, 3),
               fixed(area.yMinPm() / 1e9, 3),
               fixed(area.yMaxPm() / 1e9, 3),
-              neighbours(area)));
+              ""));
     }
-    return aligned(rows);
+    List<String> lines = aligned(rows);
+    int width = DisplayWidth.of(lines.get(0));
+    List<String> table = new ArrayList<>();
+    table.add(lines.get(0) + "  neighbours by step µm");
+    for (int k = 0; k < areas.size(); k++) {
+      String beside = beside(areas.get(k), columns - width - 2);
+      table.add((lines.get(k + 1) + "  " + beside).stripTrailing());
+    }
+    return table;
   }
 
-  private static String neighbours(TerraceArea area) {
-    List<String> parts = new ArrayList<>();
-    for (TerraceArea.Neighbour neighbour : area.neighbours()) {
-      if (parts.size() == MOST_NEIGHBOURS) {
-        parts.add("… " + (area.neighbours().size() - MOST_NEIGHBOURS) + " more");
-        break;
-      }
-      parts.add(neighbour.id() + ": " + signed(neighbour.stepPm()));
-    }
-    if (area.uncut()) {
-      parts.add("(uncut)");
-    }
+  /** What a terrace adjoins, as far as there is room; the rest of the neighbours is counted. */
+  private static String beside(TerraceArea area, int room) {
+    StringBuilder text = new StringBuilder(area.uncut() ? "(uncut)  " : "");
     for (Stands stands : Stands.values()) {
       if (area.beside().contains(stands) && stands != Stands.OUTSIDE) {
-        parts.add(stands.words());
+        text.append(stands.words()).append("  ");
       }
     }
-    return String.join("  ", parts);
+    int left = area.neighbours().size();
+    for (TerraceArea.Neighbour neighbour : area.neighbours()) {
+      String next = neighbour.id() + ": " + signed(neighbour.stepPm());
+      if (text.length() + next.length() + (left == 1 ? 0 : MORE_WIDTH) > room) {
+        return text.append("… ").append(left).append(" more").toString();
+      }
+      text.append(next).append("  ");
+      left--;
+    }
+    return text.toString();
   }
 
   private static Part section(

@@ -107,7 +107,7 @@ final class TextReport implements ReportWriter {
   }
 
   private void surface(SurfaceShown surface) throws IOException {
-    for (SurfaceText.Part part : SurfaceText.of(surface, options.verbose())) {
+    for (SurfaceText.Part part : SurfaceText.of(surface, options.verbose(), columns())) {
       line("");
       for (SummaryText.Line sentence : part.head()) {
         labelled(sentence.label(), Paint.QUIET, sentence.text());
