@@ -93,7 +93,7 @@ final class CheckCommand implements Action {
       names = "--budget",
       description =
           "Adds the error budget of each step: its parts, the largest first, with their shares and"
-              + " what halving each would gain (text, json).")
+              + " what halving each would gain (text, json, csv).")
   private boolean budget;
 
   @Option(

@@ -1,5 +1,8 @@
 package hairline.checks.report;
 
+import hairline.checks.budget.Missing;
+import hairline.checks.budget.StepBudget;
+import hairline.checks.finding.ProgramResult;
 import hairline.checks.stock.Section;
 import hairline.checks.stock.StockModel;
 import hairline.checks.stock.SurfaceShown;
@@ -11,12 +14,14 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 
 /**
- * Terraces and sections as a table for spreadsheets: comma separated values as RFC 4180 has them,
- * one heading line, all lines with all fields. The field {@code kind} tells which of the others are
- * filled. A text that a spreadsheet would take for a formula gets an apostrophe in front.
+ * Terraces, sections and error budgets as a table for spreadsheets: comma separated values as RFC
+ * 4180 has them, one heading line, all lines with all fields. The field {@code kind} tells which of
+ * the others are filled. A text that a spreadsheet would take for a formula gets an apostrophe in
+ * front.
  */
 final class CsvReport implements ReportWriter {
   /** The fields. */
@@ -39,7 +44,14 @@ final class CsvReport implements ReportWriter {
     DISTANCE("distance_mm"),
     X("x_mm"),
     Y("y_mm"),
-    NOTE("note");
+    NOTE("note"),
+    LINE("line"),
+    FEATURE("feature"),
+    PART("part"),
+    PART_KIND("part_kind"),
+    VALUE("value_um"),
+    SHARE("share"),
+    HALVING_GAINS("halving_gains_um");
 
     private final String heading;
 
@@ -70,6 +82,11 @@ final class CsvReport implements ReportWriter {
       row.put(Field.NOTE, text(program.trouble().get().sentence()));
       row(row);
       return;
+    }
+    if (program.budgets()) {
+      for (ProgramResult.Budget budget : program.result().orElseThrow().budgets()) {
+        budget(program, budget);
+      }
     }
     if (program.surface().isEmpty()) {
       return;
@@ -141,6 +158,39 @@ final class CsvReport implements ReportWriter {
       step.put(Field.BORDER, SurfaceWords.number(neighbour.borderMm()));
       row(step);
     }
+  }
+
+  private void budget(CheckedProgram program, ProgramResult.Budget of) throws IOException {
+    StepBudget budget = of.step();
+    Map<Field, String> row = budgetRow(program, "budget", of);
+    row.put(Field.STEP, SurfaceWords.um(budget.step().heightPm()));
+    row.put(Field.VALUE, SurfaceWords.number(budget.errorUm().typical()));
+    row.put(Field.NOTE, budget.decision().name().toLowerCase(Locale.ROOT));
+    row(row);
+    for (StepBudget.Weighed weighed : budget.weighed()) {
+      Map<Field, String> part = budgetRow(program, "budget part", of);
+      part.put(Field.PART, weighed.part().source().key());
+      part.put(Field.PART_KIND, BudgetJson.kind(weighed.part()));
+      part.put(Field.VALUE, SurfaceWords.number(weighed.um()));
+      part.put(Field.SHARE, SurfaceWords.number(weighed.shareOfError()));
+      part.put(Field.HALVING_GAINS, SurfaceWords.number(weighed.halvingGainsUm()));
+      part.put(Field.NOTE, text(weighed.part().basis()));
+      row(part);
+    }
+    for (Missing missing : budget.missing()) {
+      Map<Field, String> part = budgetRow(program, "budget missing", of);
+      part.put(Field.PART, missing.source().key());
+      part.put(Field.NOTE, text(missing.reason()));
+      row(part);
+    }
+  }
+
+  private static Map<Field, String> budgetRow(
+      CheckedProgram program, String kind, ProgramResult.Budget of) {
+    Map<Field, String> row = row(program, kind, "");
+    row.put(Field.LINE, Integer.toString(of.step().step().at().line()));
+    row.put(Field.FEATURE, text(of.step().step().feature().orElse("")));
+    return row;
   }
 
   private void section(

@@ -115,9 +115,9 @@ class BudgetReportsTest {
   @ParameterizedTest
   @EnumSource(
       value = ReportFormat.class,
-      names = {"TEXT", "JSON"})
+      names = {"TEXT", "JSON", "CSV"})
   void looksAsKept(ReportFormat format) {
-    Golden.check("budget." + format, report(format, program()));
+    Golden.check("budget." + format, report(format, program()).replace("\r\n", "\n"));
   }
 
   @ParameterizedTest
@@ -161,6 +161,7 @@ class BudgetReportsTest {
     CheckedProgram silent = program().withBudgets(false);
     assertThat(report(ReportFormat.TEXT, silent)).doesNotContain("budget");
     assertThat(report(ReportFormat.JSON, silent)).doesNotContain("\"budgets\"");
+    assertThat(report(ReportFormat.CSV, silent)).doesNotContain("budget");
   }
 
   @Test
