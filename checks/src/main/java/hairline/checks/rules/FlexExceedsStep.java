@@ -18,7 +18,6 @@ import hairline.checks.stock.Terrace;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** The bending tool leaves the two levels of a step at different errors. */
 @AutoService(Rule.class)
@@ -146,17 +145,12 @@ public final class FlexExceedsStep implements Rule {
   }
 
   private static String cure(Floor lower, Optional<Floor> upper, double allowedUm) {
-    OptionalDouble neckMm =
-        lower
-            .load()
-            .body()
-            .longestNeckMm(
-                beam -> stepErrorUm(beam, lower, upper.filter(u -> sameTool(u, lower))), allowedUm);
-    return neckMm.isPresent()
-        ? "a neck of "
-            + Quantities.mm(StrictMath.floor(neckMm.getAsDouble() * 1000) / 1000)
-            + " or less, or a lower force"
-        : "a stiffer tool, or a lower force: a shallower last pass over both levels";
+    return lower
+        .load()
+        .neckThatWouldDo(
+            beam -> stepErrorUm(beam, lower, upper.filter(u -> sameTool(u, lower))), allowedUm)
+        .map(neck -> neck + ", or a lower force")
+        .orElse("a stiffer tool, or a lower force: a shallower last pass over both levels");
   }
 
   private static boolean sameTool(Floor a, Floor b) {

@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import hairline.checks.cutting.Band;
 import hairline.checks.cutting.Certainty;
 import hairline.checks.cutting.CuttingForce;
+import hairline.checks.cutting.Flex;
 import hairline.checks.finding.Level;
 import hairline.checks.finding.Quantities;
 import hairline.checks.rules.RuleInfo.Group;
@@ -101,7 +102,18 @@ public final class FlexExceedsWall implements Rule {
                                 + JobKeys.WALL_TOLERANCE.path()
                                 + " ±"
                                 + Quantities.um(toleranceUm))
-                        .cure("a lower force, a shorter neck, or a last pass at a thin strip")
+                        .cure(
+                            load.neckThatWouldDo(
+                                        beam ->
+                                            new Flex(
+                                                    beam,
+                                                    load.flex().youngsModulusGPa(),
+                                                    load.flex().forceAtMm())
+                                                .sidewaysUm(force)
+                                                .typical(),
+                                        allowedUm)
+                                    .orElse("a stiffer tool")
+                                + ", a lower force, or a last pass at a thin strip")
                         .figure("flex", flexUm.typical(), "µm")
                         .figure("flexLow", flexUm.low(), "µm")
                         .figure("allowed", allowedUm, "µm")

@@ -6,6 +6,7 @@ import hairline.checks.cutting.EndMill;
 import hairline.checks.cutting.Engagement;
 import hairline.checks.cutting.Flex;
 import hairline.checks.cutting.Kienzle;
+import hairline.checks.cutting.ToolBeam;
 import hairline.checks.cutting.ToolBody;
 import hairline.checks.cutting.ToothLoad;
 import hairline.checks.finding.Quantities;
@@ -19,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
+import java.util.function.ToDoubleFunction;
 
 /** The force of each cut and the tool that bears it, for the rules about flex and strength. */
 final class ToolLoads {
@@ -33,18 +35,53 @@ final class ToolLoads {
    * A cut's force and the tool that bears it.
    *
    * @param force on the most loaded tooth, where its chip is thickest
+   * @param kienzle the constants it was reckoned with
    * @param bound whether the width of cut is not known and a full slot was taken
    */
-  record Load(EndMill mill, ToolBody body, Flex flex, CuttingForce force, boolean bound) {
-    /** The force in words, for the facts of a finding. */
+  record Load(
+      EndMill mill, ToolBody body, Flex flex, CuttingForce force, Kienzle kienzle, boolean bound) {
+    /** The force as a sum that can be done by hand, with typical values, for the facts. */
     String arithmetic(ToothCuts.ToothCut tooth, CuttingForce.Cutting cutting) {
+      double depthMm = tooth.depthMm().orElse(0);
+      double chipUm = cutting.chipUm().typical();
+      Band factor = cutting.range().factor();
       return tooth.conditions()
-          + ": depth "
-          + Quantities.um(tooth.depthMm().orElse(0) * 1000)
-          + ", largest chip "
+          + ", depth "
+          + Quantities.um(depthMm * 1000)
+          + ": largest chip "
           + Bands.um(cutting.chipUm())
-          + ", force "
-          + Bands.with(cutting.tangentialN(), "N");
+          + " × chip width "
+          + Quantities.mm(depthMm / mill.sinKappa(depthMm).typical())
+          + " × specific force "
+          + Quantities.significant(kienzle.kcMPa(chipUm).typical(), 4)
+          + " MPa"
+          + (factor.isExact() ? "" : " × " + Quantities.significant(factor.typical(), 4))
+          + " = force "
+          + Bands.with(cutting.tangentialN(), "N")
+          + (factor.isExact()
+              ? ""
+              : "; for chips below 10 µm the formula is taken × "
+                  + Quantities.significant(factor.low(), 4)
+                  + ", typically "
+                  + Quantities.significant(factor.typical(), 4)
+                  + ", at most "
+                  + Quantities.significant(factor.high(), 4)
+                  + " (our choice, no source)");
+    }
+
+    /**
+     * A neck that would do, as a cure names it; empty without a neck, or where none would do.
+     *
+     * @param error of a beam under the typical force; must not fall as the neck grows
+     */
+    Optional<String> neckThatWouldDo(ToDoubleFunction<ToolBeam> error, double allowed) {
+      OptionalDouble neckMm = body.longestNeckMm(error, allowed);
+      return neckMm.isEmpty()
+          ? Optional.empty()
+          : Optional.of(
+              "a neck of "
+                  + Quantities.significant(StrictMath.floor(neckMm.getAsDouble() * 1000) / 1000, 9)
+                  + " mm or less");
     }
   }
 
@@ -122,6 +159,7 @@ final class ToolLoads {
         body.body(),
         new Flex(body.body().beam(), body.youngsModulusGPa(), body.body().forceAtMm(depthMm)),
         load.peakForce(kienzle, minimumUm),
+        kienzle,
         engagement.isEmpty());
   }
 

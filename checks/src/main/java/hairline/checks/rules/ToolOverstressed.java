@@ -81,7 +81,14 @@ public final class ToolOverstressed implements Rule {
                                 + Quantities.mm(worst.atMm())
                                 + " from the tip; strength from "
                                 + tooth.tool().path(ToolKeys.RUPTURE_STRENGTH_MPA))
-                        .cure("a shallower pass, a lower feed, or a shorter neck")
+                        .cure(
+                            load.neckThatWouldDo(
+                                        beam ->
+                                            beam.largestStress(load.flex().forceAtMm()).mPaPerN()
+                                                * force.tangentialN().typical(),
+                                        allowedMPa.typical())
+                                    .orElse("a stiffer tool")
+                                + ", a shallower pass, or a lower feed")
                         .figure("stress", stressMPa.typical(), "MPa")
                         .figure("allowed", allowedMPa.typical(), "MPa")
                         .figure("force", force.tangentialN().typical(), "N")

@@ -2,9 +2,14 @@ package hairline.checks.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import hairline.checks.finding.Finding;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Force, tilt, flex and stress of the sheet's slender tool, re-derived step by step: flutes and
@@ -127,5 +132,26 @@ class FlexRulesTest {
   /** 32 F L / (π d³), from half the depth of 0.1 mm to the root of the neck. */
   private static double stressMPa(double feedMmPerMin, double band) {
     return 32 * forceN(feedMmPerMin, 0.1, band) * (6 - 0.05) / (Math.PI * Math.pow(0.3, 3));
+  }
+
+  private static final Pattern SUM =
+      Pattern.compile(
+          "largest chip ([0-9.]+) µm.* × chip width ([0-9.]+) mm × specific force ([0-9.]+) MPa"
+              + " × ([0-9.]+) = force ([0-9.]+) N");
+
+  /** The figures shown multiply to the force shown; each has four digits. */
+  @ParameterizedTest
+  @ValueSource(strings = {"tool-overstressed", "flex-exceeds-step", "flex-exceeds-wall"})
+  void theForceCanBeReckonedFromTheFacts(String rule) {
+    Finding finding = Programs.findings(rule, "speaks.nc").get(0);
+    String facts = String.join("\n", finding.first().facts());
+    Matcher sum = SUM.matcher(facts);
+    assertThat(sum.find()).as(facts).isTrue();
+    double product = 1;
+    for (int factor = 1; factor <= 4; factor++) {
+      product *= Double.parseDouble(sum.group(factor));
+    }
+    assertThat(product / 1000).isCloseTo(Double.parseDouble(sum.group(5)), withinPercentage(0.2));
+    assertThat(facts).contains("× 1, typically 1.6, at most 2.5 (our choice, no source)");
   }
 }
