@@ -41,8 +41,19 @@ public record RuleInfo(
   public RuleInfo hiding(Scope scope, String... rules) {
     List<Hides> more = new ArrayList<>(hides);
     for (String rule : rules) {
-      more.add(new Hides(rule, scope));
+      more.add(new Hides(rule, scope, Optional.empty()));
     }
+    return with(more);
+  }
+
+  /** The same rule, explaining away the findings of another in the program for one cause. */
+  public RuleInfo hidingCause(String rule, String cause) {
+    List<Hides> more = new ArrayList<>(hides);
+    more.add(new Hides(rule, Scope.PROGRAM, Optional.of(cause)));
+    return with(more);
+  }
+
+  private RuleInfo with(List<Hides> more) {
     return new RuleInfo(name, level, group, summary, needs, more, withoutLimit);
   }
 
@@ -89,6 +100,7 @@ public record RuleInfo(
    *
    * @param rule its name; "*" for every other rule
    * @param scope how far
+   * @param cause the only cause of its findings that is explained away; empty for all
    */
-  public record Hides(String rule, Scope scope) {}
+  public record Hides(String rule, Scope scope, Optional<String> cause) {}
 }

@@ -217,6 +217,9 @@ final class Run {
   }
 
   private static boolean covers(Hides hides, List<Finding> hiders, Finding finding) {
+    if (hides.cause().isPresent() && !hides.cause().get().equals(finding.first().cause())) {
+      return false;
+    }
     return hiders.stream()
         .anyMatch(
             hider ->

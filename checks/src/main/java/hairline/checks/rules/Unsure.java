@@ -5,6 +5,7 @@ import hairline.checks.timing.Gap;
 import hairline.checks.timing.TimeTaken;
 import hairline.checks.warmth.Doubt;
 import hairline.checks.warmth.WarmUp;
+import java.util.List;
 import java.util.Optional;
 
 /** Says why time or warmth is not known well enough for a rule. */
@@ -13,7 +14,12 @@ final class Unsure {
 
   /** Lists what keeps a warm-up in doubt. */
   static void of(RuleContext context, WarmUp warmUp, Place at) {
-    for (Doubt doubt : warmUp.doubts()) {
+    of(context, warmUp.doubts(), at);
+  }
+
+  /** Lists what keeps something about the spindle in doubt. */
+  static void of(RuleContext context, List<Doubt> doubts, Place at) {
+    for (Doubt doubt : doubts) {
       if (doubt.key().isPresent() && doubt.at().isEmpty()) {
         context.notChecked(doubt.key().get() + " is not on the sheet", at);
       } else {

@@ -25,11 +25,8 @@ public final class WarmUpMissing implements Rule {
               "a fine cut with no valid warm-up of the spindle before it",
               Need.OVERLAP,
               Need.TIMING)
-          .hiding(
-              Scope.BLOCK,
-              "tool-measured-cold",
-              "growth-exceeds-share",
-              "speed-changed-since-measuring")
+          .hiding(Scope.BLOCK, "tool-measured-cold", "speed-changed-since-measuring")
+          .hidingCause("growth-exceeds-share", GrowthExceedsShare.NO_WARM_UP)
           .hiding(Scope.PROGRAM, "warm-up-short");
 
   @Override

@@ -101,6 +101,17 @@ public final class GrowthPoint {
     return base == other.base && since.equals(other.since) && now.equals(other.now);
   }
 
+  /** The known part of the time since the spindle last changed. */
+  double stretchSeconds() {
+    return taken.atLeastSeconds();
+  }
+
+  /** A point of the same spindle, grown so far. */
+  GrowthPoint from(SpindleGrowth grown) {
+    return new GrowthPoint(
+        figures, grown, now, TimeTaken.NONE, now, unknowns, doubts, nextUnknown);
+  }
+
   long unknowns() {
     return unknowns;
   }

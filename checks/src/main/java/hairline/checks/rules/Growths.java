@@ -1,0 +1,111 @@
+package hairline.checks.rules;
+
+import hairline.checks.cutting.Band;
+import hairline.checks.finding.Quantities;
+import hairline.checks.motion.Place;
+import hairline.checks.setup.Feature;
+import hairline.checks.setup.JobKeys;
+import hairline.checks.setup.LimitKeys;
+import hairline.checks.setup.Resolved;
+import hairline.checks.setup.SpindleKeys;
+import hairline.checks.setup.Tolerance;
+import hairline.checks.warmth.Drift;
+import hairline.checks.warmth.GrowthFigures;
+import hairline.checks.warmth.GrowthPoint;
+import hairline.checks.warmth.LevelGrowth.Contact;
+import hairline.checks.warmth.Measuring;
+import java.util.Optional;
+
+/** What rules about spindle growth have in common. */
+final class Growths {
+  private Growths() {}
+
+  /**
+   * What growth may take of a tolerance.
+   *
+   * @param um the part allowed, in micrometres
+   * @param share the share of the tolerance
+   * @param toleranceUm T of ±T
+   * @param key where the tolerance comes from
+   */
+  record Allowed(double um, double share, double toleranceUm, String key) {
+    /** Where it comes from. */
+    String fact() {
+      return "allowed is "
+          + LimitKeys.GROWTH_SHARE.path()
+          + " "
+          + Quantities.significant(share, 4)
+          + " of ±"
+          + Quantities.um(toleranceUm)
+          + " ("
+          + key
+          + ")";
+    }
+  }
+
+  /** What is allowed at a step or cut of this feature, where the sheet tells. */
+  static Optional<Allowed> allowed(RuleContext context, Optional<Feature> feature, Place at) {
+    Resolved<Tolerance> tolerance =
+        feature
+            .map(context.setup()::toleranceOf)
+            .orElseGet(() -> context.setup().resolve(JobKeys.TOLERANCE));
+    Optional<Tolerance> given = context.need(tolerance, at);
+    return given.map(
+        t -> {
+          double share = context.need(LimitKeys.GROWTH_SHARE, at).orElseThrow();
+          return new Allowed(
+              share * t.halfWidthUm(), share, t.halfWidthUm(), tolerance.path());
+        });
+  }
+
+  /** Whether the sheet tells of growth; names what is missing. */
+  static boolean told(RuleContext context, Place at) {
+    boolean told = true;
+    for (var key : GrowthFigures.NEEDED) {
+      told &= context.need(key, at).isPresent();
+    }
+    if (told) {
+      context.need(SpindleKeys.GROWTH_EXPONENT, at);
+    }
+    return told;
+  }
+
+  /** "3.512 µm", with its band. */
+  static String um(GrowthPoint point) {
+    return point.um().map(Bands::um).orElse("unknown");
+  }
+
+  /** "growth 3.5 µm at line 12 (733.5 s)". */
+  static String at(Contact contact) {
+    return at(contact.growth(), contact.at(), contact.seconds());
+  }
+
+  static String at(Measuring measuring) {
+    return at(measuring.growth().orElseThrow(), measuring.at(), measuring.secondsAtEnd());
+  }
+
+  private static String at(GrowthPoint point, Place place, double seconds) {
+    return "growth "
+        + um(point)
+        + " at line "
+        + place.line()
+        + " ("
+        + Seconds.of(seconds)
+        + ")";
+  }
+
+  /** The size of a drift, and whether it goes deeper; for one beyond its limit. */
+  static Band sizeUm(Drift drift) {
+    Band bounds = drift.um().or(drift::boundsUm).orElseThrow();
+    return bounds.typical() < 0 ? bounds.scale(-1) : bounds;
+  }
+
+  static boolean deeper(Drift drift) {
+    return drift.um().or(drift::boundsUm).orElseThrow().typical() >= 0;
+  }
+
+  /** "at 50000 rpm", "standing". */
+  static String speed(double rpm) {
+    return rpm == 0 ? "standing" : "at " + Quantities.rpm(rpm);
+  }
+}

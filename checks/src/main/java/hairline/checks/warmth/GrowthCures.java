@@ -1,0 +1,77 @@
+package hairline.checks.warmth;
+
+import hairline.checks.cutting.Certainty;
+import hairline.checks.warmth.LevelGrowth.Contact;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What would bring the growth of a step within its share, worked out for every choice of figures. */
+public final class GrowthCures {
+  private GrowthCures() {}
+
+  /**
+   * How much longer the spindle would have to turn at the working speed beforehand: each time
+   * constant takes growth still to come, and so the drift, to 1/e of itself. Empty where the
+   * spindle did not go on alike between the two points, so that this does not hold.
+   */
+  public static OptionalDouble moreWarmUpSeconds(StepGrowth.Told told, double allowedUm) {
+    Optional<GrowthPoint> from = from(told);
+    if (from.isEmpty() || !from.get().sameStretch(told.lower().growth())) {
+      return OptionalDouble.empty();
+    }
+    SpindleGrowth growth = told.lower().growth().growth();
+    double seconds = 0;
+    for (int i = 0; i < told.drift().count(); i++) {
+      double part = told.drift().sizeUm(i) / allowedUm;
+      if (part > 1) {
+        seconds = Math.max(seconds, growth.tauS(i) * StrictMath.log(part));
+      }
+    }
+    return seconds > 0 && Double.isFinite(seconds)
+        ? OptionalDouble.of(seconds)
+        : OptionalDouble.empty();
+  }
+
+  /** Whether a warm-up of this time from cold at the working speed alone would do. */
+  public static boolean warmUpAtWorkingSpeed(
+      StepGrowth.Told told, double warmUpSeconds, double allowedUm) {
+    Optional<GrowthPoint> from = from(told);
+    GrowthPoint to = told.lower().growth();
+    if (from.isEmpty() || !from.get().sameStretch(to) || to.rpm().isEmpty()) {
+      return false;
+    }
+    double rpm = to.rpm().getAsDouble();
+    double between = to.stretchSeconds() - from.get().stretchSeconds();
+    GrowthPoint warm = to.from(SpindleGrowth.cold(to.figures()).after(rpm, warmUpSeconds));
+    return within(
+        Drift.between(warm, to.from(warm.growth().after(rpm, Math.abs(between)))), allowedUm);
+  }
+
+  /** Whether measuring the tool again just before it first cuts the lower level would do. */
+  public static boolean measuringAgain(
+      StepGrowth.Told told, LevelGrowth lower, double allowedUm) {
+    GrowthPoint low = told.lower().growth();
+    GrowthPoint start = lower.first().growth();
+    if (told.upper().isEmpty()) {
+      return within(Drift.between(start, low), allowedUm);
+    }
+    Contact upper = told.upper().get();
+    Optional<GrowthPoint> measured = upper.measuring().flatMap(Measuring::growth);
+    return measured.isPresent()
+        && within(
+            Drift.of(List.of(low, measured.get()), List.of(start, upper.growth())), allowedUm);
+  }
+
+  private static boolean within(Drift drift, double allowedUm) {
+    return drift.isKnown() && drift.beyond(allowedUm) == Certainty.NOT_SHOWN;
+  }
+
+  private static Optional<GrowthPoint> from(StepGrowth.Told told) {
+    return switch (told.kind()) {
+      case BETWEEN_LEVELS -> told.upper().map(Contact::growth);
+      case UNCUT_UPPER -> told.lower().measuring().flatMap(Measuring::growth);
+      case TWO_MEASURINGS -> Optional.empty();
+    };
+  }
+}
