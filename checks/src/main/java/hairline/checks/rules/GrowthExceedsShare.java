@@ -91,7 +91,7 @@ public final class GrowthExceedsShare implements Rule {
                 "spindle growth makes the step of "
                     + Quantities.um(step.heightPm())
                     + " "
-                    + Bands.um(size, allowed.um())
+                    + Growths.size(told.drift(), allowed)
                     + (Growths.deeper(told.drift()) ? " higher" : " lower")
                     + ", allowed "
                     + Quantities.um(allowed.um()))
@@ -129,10 +129,7 @@ public final class GrowthExceedsShare implements Rule {
   private static String measured(Contact contact) {
     Measuring measuring = contact.measuring().orElseThrow();
     return Growths.at(measuring)
-        + measuring.rpm().stream()
-            .mapToObj(rpm -> " " + Growths.speed(rpm))
-            .findFirst()
-            .orElse("");
+        + measuring.rpm().stream().mapToObj(rpm -> " " + Growths.speed(rpm)).findFirst().orElse("");
   }
 
   private static String cure(

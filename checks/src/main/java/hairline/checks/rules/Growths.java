@@ -53,8 +53,7 @@ final class Growths {
     return given.map(
         t -> {
           double share = context.need(LimitKeys.GROWTH_SHARE, at).orElseThrow();
-          return new Allowed(
-              share * t.halfWidthUm(), share, t.halfWidthUm(), tolerance.path());
+          return new Allowed(share * t.halfWidthUm(), share, t.halfWidthUm(), tolerance.path());
         });
   }
 
@@ -70,9 +69,18 @@ final class Growths {
     return told;
   }
 
-  /** "3.512 µm", with its band. */
+  /** "3.512 µm" with its band, or between which it lies. */
   static String um(GrowthPoint point) {
-    return point.um().map(Bands::um).orElse("unknown");
+    Drift drift = point.sinceCold();
+    return drift
+        .um()
+        .map(Bands::um)
+        .or(
+            () ->
+                drift
+                    .boundsUm()
+                    .map(b -> Quantities.um(b.low()) + " to " + Quantities.um(b.high())))
+        .orElse("unknown");
   }
 
   /** "growth 3.5 µm at line 12 (733.5 s)". */
@@ -85,21 +93,27 @@ final class Growths {
   }
 
   private static String at(GrowthPoint point, Place place, double seconds) {
-    return "growth "
-        + um(point)
-        + " at line "
-        + place.line()
-        + " ("
-        + Seconds.of(seconds)
-        + ")";
+    return "growth " + um(point) + " at line " + place.line() + " (" + Seconds.of(seconds) + ")";
   }
 
-  /** The size of a drift, and whether it goes deeper; for one beyond its limit. */
+  /** The size of a drift that is beyond its limit; the least where it is not known. */
   static Band sizeUm(Drift drift) {
-    Band bounds = drift.um().or(drift::boundsUm).orElseThrow();
-    return bounds.typical() < 0 ? bounds.scale(-1) : bounds;
+    return drift
+        .um()
+        .map(band -> band.typical() < 0 ? band.scale(-1) : band)
+        .orElseGet(
+            () -> {
+              Band bounds = drift.boundsUm().orElseThrow();
+              return Band.ofExact(Math.min(Math.abs(bounds.low()), Math.abs(bounds.high())));
+            });
   }
 
+  /** "0.42 µm", or "at least" so much, told from the limit. */
+  static String size(Drift drift, Allowed allowed) {
+    return (drift.isKnown() ? "" : "at least ") + Bands.um(sizeUm(drift), allowed.um());
+  }
+
+  /** Whether the drift goes deeper. */
   static boolean deeper(Drift drift) {
     return drift.um().or(drift::boundsUm).orElseThrow().typical() >= 0;
   }

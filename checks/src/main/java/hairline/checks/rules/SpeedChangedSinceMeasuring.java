@@ -90,7 +90,7 @@ public final class SpeedChangedSinceMeasuring implements Rule {
                 + " at line "
                 + measuring.at().line()
                 + ": the spindle is "
-                + Bands.um(size, allowed.um())
+                + Growths.size(drift, allowed)
                 + (Growths.deeper(drift) ? " longer" : " shorter")
                 + " since, allowed "
                 + Quantities.um(allowed.um()))

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** What would bring the growth of a step within its share, worked out for every choice of figures. */
+/**
+ * What would bring the growth of a step within its share, worked out for every choice of figures.
+ */
 public final class GrowthCures {
   private GrowthCures() {}
 
@@ -49,8 +51,7 @@ public final class GrowthCures {
   }
 
   /** Whether measuring the tool again just before it first cuts the lower level would do. */
-  public static boolean measuringAgain(
-      StepGrowth.Told told, LevelGrowth lower, double allowedUm) {
+  public static boolean measuringAgain(StepGrowth.Told told, LevelGrowth lower, double allowedUm) {
     GrowthPoint low = told.lower().growth();
     GrowthPoint start = lower.first().growth();
     if (told.upper().isEmpty()) {

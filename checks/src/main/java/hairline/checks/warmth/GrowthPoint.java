@@ -108,8 +108,7 @@ public final class GrowthPoint {
 
   /** A point of the same spindle, grown so far. */
   GrowthPoint from(SpindleGrowth grown) {
-    return new GrowthPoint(
-        figures, grown, now, TimeTaken.NONE, now, unknowns, doubts, nextUnknown);
+    return new GrowthPoint(figures, grown, now, TimeTaken.NONE, now, unknowns, doubts, nextUnknown);
   }
 
   long unknowns() {
