@@ -3,6 +3,7 @@ package hairline.checks.report;
 import hairline.checks.budget.Decision;
 import hairline.checks.budget.Missing;
 import hairline.checks.budget.Part;
+import hairline.checks.budget.Source;
 import hairline.checks.budget.StepBudget;
 import hairline.checks.budget.StepBudget.Weighed;
 import hairline.checks.cutting.Band;
@@ -175,7 +176,7 @@ final class BudgetText {
             .collect(Collectors.joining(", "));
     return budget.decision() == Decision.FAILS
         ? "may be off, " + missing + " not counted, by "
-        : "not decided, missing: " + missing + "; without it off by ";
+        : "not decided, missing: " + missing + "; the rest makes ";
   }
 
   private static List<String> row(Weighed weighed) {
@@ -202,18 +203,35 @@ final class BudgetText {
     if (!nothing.isEmpty()) {
       foot.add(new SummaryText.Line("nothing", "from " + String.join(", ", nothing)));
     }
+    Map<Source, List<Missing>> bySource = new LinkedHashMap<>();
+    budget
+        .missing()
+        .forEach(m -> bySource.computeIfAbsent(m.source(), k -> new ArrayList<>()).add(m));
     String label = "missing";
-    for (Missing missing : budget.missing()) {
+    for (Map.Entry<Source, List<Missing>> part : bySource.entrySet()) {
       foot.add(
-          new SummaryText.Line(
-              label,
-              missing.source().words()
-                  + ": "
-                  + missing.reason()
-                  + (missing.isKey() ? " is not on the sheet" : "")));
+          new SummaryText.Line(label, part.getKey().words() + ": " + reasons(part.getValue())));
       label = "";
     }
     return foot;
+  }
+
+  /** "machine.a, machine.b not on the sheet; the force is not known". */
+  private static String reasons(List<Missing> missing) {
+    String keys =
+        missing.stream()
+            .filter(Missing::isKey)
+            .map(Missing::reason)
+            .collect(Collectors.joining(", "));
+    String others =
+        missing.stream()
+            .filter(m -> !m.isKey())
+            .map(Missing::reason)
+            .distinct()
+            .collect(Collectors.joining("; "));
+    return keys.isEmpty()
+        ? others
+        : keys + " not on the sheet" + (others.isEmpty() ? "" : "; " + others);
   }
 
   /** "0.4 to 0.5", or nothing for a band without width. */
