@@ -113,6 +113,13 @@ final class CheckCommand implements Action {
   private List<String> sections = new ArrayList<>();
 
   @Option(
+      names = "--depths",
+      description =
+          "Lists the depths that each move truly takes along its path, where passes cross (text,"
+              + " json, csv).")
+  private boolean depths;
+
+  @Option(
       names = "--cell",
       paramLabel = "LENGTH",
       description =
@@ -209,11 +216,15 @@ final class CheckCommand implements Action {
     formats.add(format);
     SurfaceWanted wanted =
         new SurfaceWanted(terraces, Surfaces.lines(sections), formats.contains(ReportFormat.SVG));
-    if (formats.contains(ReportFormat.CSV) && !terraces && sections.isEmpty()) {
+    if (formats.contains(ReportFormat.CSV)
+        && !terraces
+        && !depths
+        && !budget
+        && sections.isEmpty()) {
       throw Failed.of(Failure.CSV_OF_NOTHING);
     }
     return new Surfaces(
-        wanted, cell == null ? OptionalLong.empty() : OptionalLong.of(Surfaces.cell(cell)));
+        wanted, depths, cell == null ? OptionalLong.empty() : OptionalLong.of(Surfaces.cell(cell)));
   }
 
   private List<Conditions.WhatIf> whatIf(Sheets sheets) {

@@ -163,7 +163,8 @@ final class CheckRun {
       return CheckedProgram.of(
               check.check(file.path(), setup, watcher),
               summary(sink -> ProgramFiles.of(file.path(), sink), setup))
-          .withSurface(watcher.shown());
+          .withSurface(watcher.shown())
+          .withDepths(watcher.depths());
     }
     PartProgram program = ((Input.Spooled) input).program();
     Setup setup = setupFor(Optional.empty());
@@ -171,7 +172,8 @@ final class CheckRun {
     return CheckedProgram.of(
             check.check(program, setup, watcher),
             summary(sink -> ProgramFiles.alone(program, sink), setup))
-        .withSurface(watcher.shown());
+        .withSurface(watcher.shown())
+        .withDepths(watcher.depths());
   }
 
   /** The sheet, which leaves a rule to ask. */

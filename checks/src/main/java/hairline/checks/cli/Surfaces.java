@@ -2,10 +2,13 @@ package hairline.checks.cli;
 
 import hairline.checks.motion.Event;
 import hairline.checks.motion.EventSink;
+import hairline.checks.rules.DepthWatcher;
 import hairline.checks.setup.Length;
 import hairline.checks.setup.LengthText;
 import hairline.checks.setup.MachineKeys;
 import hairline.checks.setup.Setup;
+import hairline.checks.stock.DepthsShown;
+import hairline.checks.stock.DepthsTaken;
 import hairline.checks.stock.PartLeft;
 import hairline.checks.stock.SectionLine;
 import hairline.checks.stock.StockModel;
@@ -20,16 +23,17 @@ import java.util.OptionalLong;
  * What a run shows of the part left.
  *
  * @param wanted what was asked for
+ * @param depths whether the depths along each move are shown
  * @param cellPm edge of a cell, where it was changed
  */
-record Surfaces(SurfaceWanted wanted, OptionalLong cellPm) {
+record Surfaces(SurfaceWanted wanted, boolean depths, OptionalLong cellPm) {
   private static final int COORDINATES = 4;
   private static final int MOST_SECTIONS = 100;
   private static final long USUAL_RESOLUTION_PM = 100_000;
   private static final long PARTS_OF_RESOLUTION = 10;
 
   /** Waits for the end of a program. */
-  static final class Watcher implements EventSink {
+  static class Watcher implements EventSink {
     private final SurfaceWanted wanted;
     private final long cellPm;
     private final long tolerancePm;
@@ -48,6 +52,11 @@ record Surfaces(SurfaceWanted wanted, OptionalLong cellPm) {
       }
     }
 
+    /** The depths along each move, where they were asked for. */
+    Optional<DepthsShown> depths() {
+      return Optional.empty();
+    }
+
     /** What is to be seen, where anything was asked for. */
     Optional<SurfaceShown> shown() {
       return wanted.anything()
@@ -56,13 +65,34 @@ record Surfaces(SurfaceWanted wanted, OptionalLong cellPm) {
     }
   }
 
+  /** Gathers the depths as well. */
+  private static final class DeepWatcher extends Watcher implements DepthWatcher {
+    private final DepthsShown.Gatherer gatherer = new DepthsShown.Gatherer();
+
+    private DeepWatcher(SurfaceWanted wanted, long cellPm, long tolerancePm) {
+      super(wanted, cellPm, tolerancePm);
+    }
+
+    @Override
+    public void accept(Event event) {
+      super.accept(event);
+      if (event instanceof DepthsTaken taken) {
+        gatherer.take(taken);
+      }
+    }
+
+    @Override
+    Optional<DepthsShown> depths() {
+      return Optional.of(gatherer.shown());
+    }
+  }
+
   /** One for a program; heights count as equal to a tenth of the resolution. */
   Watcher watcher(Setup setup) {
     long resolution = setup.get(MachineKeys.RESOLUTION).map(Length::pm).orElse(USUAL_RESOLUTION_PM);
-    return new Watcher(
-        wanted,
-        StockModel.of(setup, cellPm).cellPm(),
-        Math.max(1, resolution / PARTS_OF_RESOLUTION));
+    long cell = StockModel.of(setup, cellPm).cellPm();
+    long tolerance = Math.max(1, resolution / PARTS_OF_RESOLUTION);
+    return depths ? new DeepWatcher(wanted, cell, tolerance) : new Watcher(wanted, cell, tolerance);
   }
 
   /** The lines that {@code --section} names. */

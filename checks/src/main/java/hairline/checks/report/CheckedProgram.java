@@ -1,6 +1,7 @@
 package hairline.checks.report;
 
 import hairline.checks.finding.ProgramResult;
+import hairline.checks.stock.DepthsShown;
 import hairline.checks.stock.SurfaceShown;
 import hairline.checks.timing.ProgramSummary;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import java.util.Optional;
  * @param result what the check says; empty where there was none
  * @param summary what the program does as a whole, where that was asked for
  * @param surface what is to be seen of the part it leaves, where that was asked for
+ * @param depths the depths along each move, where they were asked for
  * @param budgets whether the error budgets of the result are to be shown
  * @param trouble why there was none; empty where there was one
  */
@@ -20,28 +22,46 @@ public record CheckedProgram(
     Optional<ProgramResult> result,
     Optional<ProgramSummary> summary,
     Optional<SurfaceShown> surface,
+    Optional<DepthsShown> depths,
     boolean budgets,
     Optional<Trouble> trouble) {
 
   /** A program that was checked. */
   public static CheckedProgram of(ProgramResult result, Optional<ProgramSummary> summary) {
     return new CheckedProgram(
-        result.program(), Optional.of(result), summary, Optional.empty(), false, Optional.empty());
+        result.program(),
+        Optional.of(result),
+        summary,
+        Optional.empty(),
+        Optional.empty(),
+        false,
+        Optional.empty());
   }
 
   /** The same with what is to be seen of the part. */
   public CheckedProgram withSurface(Optional<SurfaceShown> shown) {
-    return new CheckedProgram(name, result, summary, shown, budgets, trouble);
+    return new CheckedProgram(name, result, summary, shown, depths, budgets, trouble);
+  }
+
+  /** The same with the depths along each move. */
+  public CheckedProgram withDepths(Optional<DepthsShown> shown) {
+    return new CheckedProgram(name, result, summary, surface, shown, budgets, trouble);
   }
 
   /** The same, its error budgets shown or not. */
   public CheckedProgram withBudgets(boolean shown) {
-    return new CheckedProgram(name, result, summary, surface, shown, trouble);
+    return new CheckedProgram(name, result, summary, surface, depths, shown, trouble);
   }
 
   /** A program that could not be checked. */
   public static CheckedProgram failed(String name, Trouble trouble) {
     return new CheckedProgram(
-        name, Optional.empty(), Optional.empty(), Optional.empty(), false, Optional.of(trouble));
+        name,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        false,
+        Optional.of(trouble));
   }
 }

@@ -3,6 +3,8 @@ package hairline.checks.report;
 import hairline.checks.budget.Missing;
 import hairline.checks.budget.StepBudget;
 import hairline.checks.finding.ProgramResult;
+import hairline.checks.stock.DepthStretch;
+import hairline.checks.stock.DepthsShown;
 import hairline.checks.stock.Section;
 import hairline.checks.stock.StockModel;
 import hairline.checks.stock.SurfaceShown;
@@ -18,10 +20,10 @@ import java.util.Locale;
 import java.util.Map;
 
 /**
- * Terraces, sections and error budgets as a table for spreadsheets: comma separated values as RFC
- * 4180 has them, one heading line, all lines with all fields. The field {@code kind} tells which of
- * the others are filled. A text that a spreadsheet would take for a formula gets an apostrophe in
- * front.
+ * Terraces, sections, depths and error budgets as a table for spreadsheets: comma separated values
+ * as RFC 4180 has them, one heading line, all lines with all fields. The field {@code kind} tells
+ * which of the others are filled. A text that a spreadsheet would take for a formula gets an
+ * apostrophe in front.
  */
 final class CsvReport implements ReportWriter {
   /** The fields. */
@@ -51,7 +53,9 @@ final class CsvReport implements ReportWriter {
     PART_KIND("part_kind"),
     VALUE("value_um"),
     SHARE("share"),
-    HALVING_GAINS("halving_gains_um");
+    HALVING_GAINS("halving_gains_um"),
+    DISTANCE_TO("distance_to_mm"),
+    DEPTH("depth_um");
 
     private final String heading;
 
@@ -88,6 +92,9 @@ final class CsvReport implements ReportWriter {
         budget(program, budget);
       }
     }
+    if (program.depths().isPresent()) {
+      depths(program, program.depths().get());
+    }
     if (program.surface().isEmpty()) {
       return;
     }
@@ -109,6 +116,33 @@ final class CsvReport implements ReportWriter {
       for (Section section : under.sections()) {
         section(program, under, ++number, section);
       }
+    }
+  }
+
+  private void depths(CheckedProgram program, DepthsShown depths) throws IOException {
+    for (DepthsShown.Taken move : depths.moves()) {
+      for (DepthStretch stretch : move.stretches()) {
+        Map<Field, String> row = row(program, "depth", "");
+        row.put(Field.LINE, Integer.toString(move.at().line()));
+        row.put(Field.DISTANCE, SurfaceWords.mm(stretch.fromMm() * 1e9));
+        row.put(Field.DISTANCE_TO, SurfaceWords.mm(stretch.toMm() * 1e9));
+        if (stretch.depthPm().isPresent()) {
+          row.put(Field.DEPTH, SurfaceWords.um(stretch.depthPm().getAsLong()));
+        } else {
+          row.put(Field.NOTE, "top not known");
+        }
+        if (move.at().file() > 0) {
+          row.put(
+              Field.NOTE,
+              "in " + text(program.result().orElseThrow().files().get(move.at().file())));
+        }
+        row(row);
+      }
+    }
+    if (!depths.complete()) {
+      Map<Field, String> row = row(program, "depth", "");
+      row.put(Field.NOTE, "the rest is left out: too many stretches");
+      row(row);
     }
   }
 

@@ -9,6 +9,8 @@ import hairline.checks.finding.Occurrence;
 import hairline.checks.finding.ProgramResult;
 import hairline.checks.finding.ProgramResult.SourceLine;
 import hairline.checks.motion.Place;
+import hairline.checks.stock.DepthStretch;
+import hairline.checks.stock.DepthsShown;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Comparator;
@@ -86,10 +88,38 @@ final class JsonReport implements ReportWriter {
     if (program.surface().isPresent()) {
       SurfaceJson.write(json, program.surface().get());
     }
+    if (program.depths().isPresent()) {
+      depths(program.result().orElseThrow(), program.depths().get());
+    }
     if (program.budgets()) {
       budgets(program.result().orElseThrow());
     }
     json.writeEndObject();
+  }
+
+  private void depths(ProgramResult result, DepthsShown depths) throws IOException {
+    json.writeArrayFieldStart("depths");
+    for (DepthsShown.Taken move : depths.moves()) {
+      for (DepthStretch stretch : move.stretches()) {
+        json.writeStartObject();
+        if (move.at().file() > 0) {
+          json.writeStringField("file", result.files().get(move.at().file()));
+        }
+        json.writeNumberField("line", move.at().line());
+        json.writeFieldName("fromMm");
+        json.writeNumber(SurfaceWords.mm(stretch.fromMm() * 1e9));
+        json.writeFieldName("toMm");
+        json.writeNumber(SurfaceWords.mm(stretch.toMm() * 1e9));
+        json.writeFieldName("depthUm");
+        json.writeRawValue(
+            stretch.depthPm().isPresent()
+                ? SurfaceWords.um(stretch.depthPm().getAsLong())
+                : "null");
+        json.writeEndObject();
+      }
+    }
+    json.writeEndArray();
+    json.writeBooleanField("depthsComplete", depths.complete());
   }
 
   private void budgets(ProgramResult result) throws IOException {

@@ -259,7 +259,7 @@ final class SurfaceText {
   }
 
   /** Columns to the right, the last one to the left. */
-  private static List<String> aligned(List<List<String>> rows) {
+  static List<String> aligned(List<List<String>> rows) {
     int columns = rows.get(0).size();
     int[] widths = new int[columns];
     for (List<String> row : rows) {
@@ -291,7 +291,7 @@ final class SurfaceText {
         .toPlainString();
   }
 
-  private static String fixed(double value, int digits) {
+  static String fixed(double value, int digits) {
     return new BigDecimal(value).setScale(digits, RoundingMode.HALF_EVEN).toPlainString();
   }
 

@@ -94,6 +94,9 @@ final class TextReport implements ReportWriter {
     if (program.surface().isPresent()) {
       surface(program.surface().get());
     }
+    if (program.depths().isPresent()) {
+      part(DepthsText.of(program.depths().get(), options.verbose()));
+    }
     if (program.budgets()) {
       budgets(result);
     }
@@ -108,17 +111,21 @@ final class TextReport implements ReportWriter {
 
   private void surface(SurfaceShown surface) throws IOException {
     for (SurfaceText.Part part : SurfaceText.of(surface, options.verbose(), columns())) {
-      line("");
-      for (SummaryText.Line sentence : part.head()) {
-        labelled(sentence.label(), Paint.QUIET, sentence.text());
-      }
-      for (String row : part.table()) {
-        label("", Paint.QUIET);
-        line(row);
-      }
-      if (part.left() > 0) {
-        labelled("…", Paint.QUIET, part.left() + " more; --verbose lists them all");
-      }
+      part(part);
+    }
+  }
+
+  private void part(SurfaceText.Part part) throws IOException {
+    line("");
+    for (SummaryText.Line sentence : part.head()) {
+      labelled(sentence.label(), Paint.QUIET, sentence.text());
+    }
+    for (String row : part.table()) {
+      label("", Paint.QUIET);
+      line(row);
+    }
+    if (part.left() > 0) {
+      labelled("…", Paint.QUIET, part.left() + " more; --verbose lists them all");
     }
   }
 

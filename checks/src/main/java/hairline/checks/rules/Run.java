@@ -60,7 +60,7 @@ final class Run {
     this.watcher = watcher;
     this.rules = selection.rules(setup.get(RuleKeys.SKIP).orElse(List.of()));
     this.collector = new Collector(accepts, hidesInBlock(rules));
-    this.stages = Stages.before(setup, cellPm, this::dispatch);
+    this.stages = Stages.before(setup, cellPm, watcher instanceof DepthWatcher, this::dispatch);
     Map<String, Level> levels = levels(setup);
     for (Rule rule : rules) {
       rule.begin(

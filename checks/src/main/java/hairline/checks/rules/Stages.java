@@ -37,8 +37,9 @@ public record Stages(
    * Builds the chain before the rules.
    *
    * @param cellPm edge of a cell of the surface, where it is not to be the usual one
+   * @param depths whether the depths along each move are told
    */
-  static Stages before(Setup setup, OptionalLong cellPm, EventSink rules) {
+  static Stages before(Setup setup, OptionalLong cellPm, boolean depths, EventSink rules) {
     ProgramTime time = new ProgramTime();
     LevelGrowths growth =
         new LevelGrowths(WarmUpDemand.of(setup), time, GrowthFigures.of(setup), rules);
@@ -48,7 +49,10 @@ public record Stages(
     FeedPlanner planner =
         new FeedPlanner(MotionLimits.of(setup), table.waitsForSpindle(), feed, timeline);
     // Time comes behind the stock: that one holds events back, and rules want the time of theirs.
-    return new Stages(
-        new StockStage(StockModel.of(setup, cellPm), planner), time, feed, growth.warmth(), growth);
+    StockStage stock = new StockStage(StockModel.of(setup, cellPm), planner);
+    if (depths) {
+      stock.tellDepths();
+    }
+    return new Stages(stock, time, feed, growth.warmth(), growth);
   }
 }

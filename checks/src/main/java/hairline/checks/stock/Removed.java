@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What one move found above its floor: how many cells of which surface, how high above it, and how
@@ -60,6 +61,7 @@ final class Removed {
   private long deepestTaken;
   private boolean topUnknown;
   private final Stations stations;
+  private @Nullable DepthTrack depths;
 
   Removed(long cellPm) {
     this.cell = cellPm;
@@ -68,6 +70,19 @@ final class Removed {
       extents.add(new Extent());
     }
     clear();
+  }
+
+  /** From here on every cell taken is told to this track as well. */
+  void tellTo(DepthTrack track) {
+    depths = track;
+  }
+
+  private void tell(int row, int from, int to, long depth, boolean topKnown) {
+    if (depths != null) {
+      for (int column = from; column <= to; column++) {
+        depths.cell((column + 0.5) * cell, (row + 0.5) * cell, depth, topKnown);
+      }
+    }
   }
 
   /** Forgets the last move. */
@@ -179,6 +194,7 @@ final class Removed {
       deepestTaken = Math.max(deepestTaken, height - floor);
     }
     place(row, from, to);
+    tell(row, from, to, height - floor, id != HeightGrid.VIRGIN);
     add(id, height, tip, row, from, to);
   }
 
@@ -199,6 +215,7 @@ final class Removed {
     double along = along(dx, dy);
     double across = across(dx, dy);
     stations.cell(along, across);
+    tell(row, column, column, down, true);
     int k = find(id < 0 ? Cut.NO_LEVEL : id, height);
     if (height - tip > deepest[k]) {
       deepest[k] = height - tip;

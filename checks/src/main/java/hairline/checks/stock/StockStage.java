@@ -62,6 +62,8 @@ public final class StockStage implements EventSink {
   private long runZ;
   private double runLength;
 
+  private Optional<DepthTrack> depths = Optional.empty();
+
   /**
    * A stage.
    *
@@ -85,6 +87,13 @@ public final class StockStage implements EventSink {
               Cutter.of(tool).ifPresent(cutter -> cutters.put(number, cutter));
               Shoulder.of(tool).ifPresent(shoulder -> shoulders.put(number, shoulder));
             });
+  }
+
+  /** From here on {@link DepthsTaken} tells the depths that each feed move takes. */
+  public void tellDepths() {
+    DepthTrack track = new DepthTrack((double) model.cellPm());
+    depths = Optional.of(track);
+    found.tellTo(track);
   }
 
   @Override
@@ -274,6 +283,7 @@ public final class StockStage implements EventSink {
               wholeMicrometres(path, Axis.X, first),
               wholeMicrometres(path, Axis.Y, first),
               wholeMicrometres(path, Axis.Z, first)));
+      depths.ifPresent(track -> track.begin(path));
       surface.cut(path, cutter, Cut.NO_LEVEL, Cut.NO_LEVEL, found);
       if (budget.reached()) {
         notFollowed.cap(move.at(), "tiles of the height grid", model.limits().tiles());
@@ -507,6 +517,7 @@ public final class StockStage implements EventSink {
   }
 
   private void cut(Move move, Surface surface, ContactBasis basis, Path path, Cutter cutter) {
+    depths.ifPresent(track -> track.begin(path));
     if (path.level() && path.movesInPlan()) {
       cutLevel(move, surface, basis, path, cutter);
     } else {
@@ -517,6 +528,12 @@ public final class StockStage implements EventSink {
     }
     if (found.overflowed()) {
       notFollowed.cap(move.at(), "surfaces under one move", Removed.MOST_SURFACES);
+    }
+    if (depths.isPresent() && path.movesInPlan()) {
+      List<DepthStretch> stretches = depths.get().stretches(move.lengthMm());
+      if (!stretches.isEmpty()) {
+        out.put(new DepthsTaken(move.at(), stretches));
+      }
     }
   }
 

@@ -66,6 +66,19 @@ class SurfaceOptionsTest {
   }
 
   @Test
+  void theDepthsOfAMoveAreListed() throws IOException {
+    JsonNode program = demo("--depths").get("programs").get(0);
+    assertThat(program.get("depthsComplete").asBoolean()).isTrue();
+    double deepest = 0;
+    for (JsonNode stretch : program.get("depths")) {
+      assertThat(stretch.get("toMm").asDouble()).isGreaterThan(stretch.get("fromMm").asDouble());
+      deepest = Math.max(deepest, stretch.get("depthUm").asDouble());
+    }
+    // The frame is roughed in two levels of 0.2 mm.
+    assertThat(deepest).isEqualTo(200);
+  }
+
+  @Test
   void theCellInUseIsStatedAndAnotherIsACondition() throws IOException {
     // A hundredth of the smallest tool, 0.4 mm.
     JsonNode usual = demo("--terraces");
@@ -112,7 +125,7 @@ class SurfaceOptionsTest {
       Ran ran = Ran.of("check", option, DEMO);
       assertThat(ran.status()).isEqualTo(2);
       assertThat(ran.out()).isEmpty();
-      assertThat(ran.err()).contains("neither was asked for").contains("--terraces");
+      assertThat(ran.err()).contains("none was asked for").contains("--terraces");
     }
     assertThat(folder.resolve("a.csv")).doesNotExist();
   }

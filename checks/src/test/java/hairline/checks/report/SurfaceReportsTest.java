@@ -303,6 +303,7 @@ class SurfaceReportsTest {
             one.result(),
             one.summary(),
             one.surface(),
+            one.depths(),
             one.budgets(),
             one.trouble());
     List<CheckedProgram> many = new ArrayList<>(java.util.Collections.nCopies(14, one));

@@ -95,6 +95,12 @@ final class Bench {
     return this;
   }
 
+  /** The depths along each move are told from here on. */
+  Bench depths() {
+    stage().tellDepths();
+    return this;
+  }
+
   Bench limits(StockModel.Limits others) {
     limits = others;
     return this;

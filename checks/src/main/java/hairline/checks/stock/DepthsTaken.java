@@ -1,0 +1,17 @@
+package hairline.checks.stock;
+
+import hairline.checks.motion.Event;
+import hairline.checks.motion.Place;
+import java.util.List;
+
+/**
+ * The depths that a move takes along its path; told only where somebody asked for them.
+ *
+ * @param at the block
+ * @param stretches the stretches in the order of travel, together the whole path
+ */
+public record DepthsTaken(Place at, List<DepthStretch> stretches) implements Event {
+  public DepthsTaken {
+    stretches = List.copyOf(stretches);
+  }
+}
