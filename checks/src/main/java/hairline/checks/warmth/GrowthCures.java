@@ -35,6 +35,18 @@ public final class GrowthCures {
         : OptionalDouble.empty();
   }
 
+  /**
+   * How much longer the spindle would have to turn at this speed for its growth to come so near to
+   * its end value, with typical figures; empty where growth is not known or near enough.
+   */
+  public static OptionalDouble secondsUntilNear(GrowthPoint point, double rpm, double nearUm) {
+    double part =
+        point.toComeUm(rpm).map(toCome -> Math.abs(toCome.typical()) / nearUm).orElse(0.0);
+    return part > 1
+        ? OptionalDouble.of(point.growth().tauS(0) * StrictMath.log(part))
+        : OptionalDouble.empty();
+  }
+
   /** Whether a warm-up of this time from cold at the working speed alone would do. */
   public static boolean warmUpAtWorkingSpeed(
       StepGrowth.Told told, double warmUpSeconds, double allowedUm) {

@@ -174,6 +174,11 @@ public final class SpindleWarmth implements EventSink {
     return growth.map(follower -> follower.point(spindle));
   }
 
+  /** How near growth must come to its end value for a ladder of speeds to be a warm-up. */
+  public OptionalDouble warmWithinUm() {
+    return warmWithinUm;
+  }
+
   /** How far it has grown at the end of the event in hand. */
   public Optional<GrowthPoint> growthAtEnd() {
     return growth().map(point -> point.later(time.ofThisEvent()));

@@ -146,6 +146,27 @@ class WarmthRulesTest {
     assertThat(Programs.findings("speed-changed-since-measuring", "silent-instant.nc")).isEmpty();
   }
 
+  /** 9 µm at 50000 rpm, 2 min: 3 min at 10000 rpm, 2 at 15000, then 20000. */
+  private static double ladderToComeUm(double lastDwellS) {
+    double um = 0;
+    double[][] rungs = {{0.2, 180}, {0.3, 120}, {0.4, lastDwellS}};
+    for (double[] rung : rungs) {
+      double end = WORKING_UM * StrictMath.pow(rung[0], 1.5);
+      um = end + (um - end) * StrictMath.exp(-(RUN_UP_S + rung[1]) / 120);
+    }
+    return WORKING_UM * StrictMath.pow(0.4, 1.5) - um;
+  }
+
+  @Test
+  void aLadderMustComeNearItsEnd() {
+    assertThat(ladderToComeUm(143.7)).isGreaterThan(ALLOWED_UM);
+    assertThat(ladderToComeUm(143.8)).isLessThan(ALLOWED_UM);
+    Finding finding = Programs.findings("warm-up-short", "speaks-ladder.nc").get(0);
+    assertThat(Programs.figure(finding, "toCome")).isCloseTo(ladderToComeUm(143.7), within(1e-9));
+    assertThat(Programs.figure(finding, "near")).isCloseTo(ALLOWED_UM, within(1e-12));
+    assertThat(Programs.findings("warm-up-short", "silent-ladder.nc")).isEmpty();
+  }
+
   @Test
   void aMissingWarmUpExplainsGrowthAway() {
     assertThat(Programs.findings("warm-up-missing", "speaks-hides-growth.nc")).hasSize(1);
