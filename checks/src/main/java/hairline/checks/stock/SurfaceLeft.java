@@ -1,5 +1,7 @@
 package hairline.checks.stock;
 
+import hairline.checks.setup.Feature;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 
@@ -64,6 +66,11 @@ public final class SurfaceLeft {
    */
   public Terraces terraces(long tolerancePm) {
     return new TerraceFinder(this, tolerancePm).find().terraces();
+  }
+
+  /** What terraces lie in declared features; nothing is told without a stock. */
+  public List<FeatureFloors> floors(List<Feature> features) {
+    return stock.map(box -> new FeatureFloorFinder(this, box).of(features)).orElse(List.of());
   }
 
   /** The heights along a line. */

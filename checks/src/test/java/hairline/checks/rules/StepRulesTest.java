@@ -75,4 +75,20 @@ class StepRulesTest {
     assertThat(Programs.findings("reach-exceeded", "silent-wide.nc")).isEmpty();
     assertThat(Programs.findings("reach-exceeded", "speaks-wall.nc")).hasSize(1);
   }
+
+  @Test
+  void aTerraceIsOffByItsHeightLessTheDeclaredOne() {
+    Finding level = Programs.findings("step-differs", "speaks.nc").get(0);
+    assertThat(Programs.figure(level, "off")).isCloseTo(8.5 - 8.0, within(1e-9));
+    assertThat(8.5 - 8.0).isGreaterThan(0.4);
+    assertThat(Programs.findings("step-differs", "silent.nc")).isEmpty();
+    // The uncut top is 4.4 above the first terrace, and that is 4.5 above the second.
+    Finding step = Programs.findings("step-differs", "speaks-step.nc").get(0);
+    assertThat(Programs.figure(step, "step")).isCloseTo(8.9 - 4.4, within(1e-9));
+    assertThat(8.9 - 4.4 - 4.0).isGreaterThan(0.4);
+    assertThat(4.4 - 4.0).isCloseTo(0.4, within(1e-9));
+    assertThat(Programs.findings("step-differs", "silent-step.nc")).isEmpty();
+    Finding missing = Programs.findings("step-differs", "speaks-step-missing.nc").get(0);
+    assertThat(Programs.figure(missing, "step")).isCloseTo(2 * 4.0, within(1e-9));
+  }
 }

@@ -1,0 +1,24 @@
+%
+O1 (oblique and round borders)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-3. Y-0.7 Z1.
+Z-0.004
+G1 X3. Y0.8 F100.
+G0 Z1.
+X-3. Y-1.4
+Z-0.008
+G1 X3. Y0.1
+G0 Z1.
+X-3. Y0.3
+Z-0.008
+G1 X0. Y0.3
+G2 X0.6 Y-0.3 I0. J-0.6
+G1 Y-2.
+G0 Z1.
+M5
+M30
+%
