@@ -172,4 +172,22 @@ class MotionRulesTest {
     assertThat(finding.at().line()).isEqualTo(17);
     assertThat(Programs.findings("cut-direction-mixed", "silent.nc")).isEmpty();
   }
+
+  @Test
+  void aCuspIsWhatTwoCirclesLeaveBetweenThem() {
+    // h = R − √(R² − (s/2)²), R 0.25: 0.02 apart leaves 0.20008 µm, 0.0199 leaves less than 0.2.
+    double cuspUm = 1000 * (0.25 - Math.sqrt(0.25 * 0.25 - 0.01 * 0.01));
+    Finding finding = Programs.findings("cusp-above-limit", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "cusp")).isCloseTo(cuspUm, within(1e-9));
+    assertThat(cuspUm).isCloseTo(0.20008, within(1e-5)).isGreaterThan(0.2);
+    double enoughMm = 2 * Math.sqrt(2 * 0.25 * 0.0002 - 0.0002 * 0.0002);
+    assertThat(enoughMm).isBetween(0.0199, 0.02);
+    assertThat(Programs.findings("cusp-above-limit", "silent.nc")).isEmpty();
+    // Down 45°, 0.0142 apart from above is 0.0142 √2 along the surface, 0.0141 √2 is near enough.
+    Finding slope = Programs.findings("cusp-above-limit", "speaks-slope.nc").get(0);
+    assertThat(Programs.figure(slope, "stepover")).isCloseTo(0.0142 * Math.sqrt(2), within(1e-9));
+    assertThat(0.0142 * Math.sqrt(2)).isGreaterThan(enoughMm);
+    assertThat(0.0141 * Math.sqrt(2)).isLessThan(enoughMm);
+    assertThat(Programs.findings("cusp-above-limit", "silent-slope.nc")).isEmpty();
+  }
 }

@@ -1,0 +1,16 @@
+%
+O1 (the flat of 0.5 mm and 0.0199 mm more)
+G21 G90 G17 G94
+G54
+T6 M6
+G43 H6
+S30000 M3
+G0 X-1.5 Y0. Z1.
+Z-0.01
+G1 X1.5 F100.
+Y0.5199
+X-1.5
+G0 Z1.
+M5
+M30
+%

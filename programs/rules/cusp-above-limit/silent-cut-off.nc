@@ -1,0 +1,25 @@
+%
+O1 (a flat tool takes the cusps away)
+G21 G90 G17 G94
+G54
+T5 M6
+G43 H5
+S30000 M3
+G0 X-1.5 Y0. Z1.
+Z-0.01
+G1 X1.5 F100.
+Y0.1
+X-1.5
+Y0.2
+X1.5
+G0 Z1.
+T3 M6
+G43 H3
+S30000 M3
+G0 X-1.5 Y0.1 Z1.
+Z-0.0101
+G1 X1.5 F100.
+G0 Z1.
+M5
+M30
+%

@@ -1,0 +1,18 @@
+%
+O1 (grooves side by side)
+G21 G90 G17 G94
+G54
+T5 M6
+G43 H5
+S30000 M3
+G0 X-1.5 Y0. Z1.
+Z-0.01
+G1 X1.5 F100.
+Y0.3
+X-1.5
+Y0.6
+X1.5
+G0 Z1.
+M5
+M30
+%
