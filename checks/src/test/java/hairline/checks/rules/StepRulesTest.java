@@ -91,4 +91,30 @@ class StepRulesTest {
     Finding missing = Programs.findings("step-differs", "speaks-step-missing.nc").get(0);
     assertThat(Programs.figure(missing, "step")).isCloseTo(2 * 4.0, within(1e-9));
   }
+
+  @Test
+  void aPassOverAHoleTakesItsStepDownLessTheHole() {
+    Finding finding = Programs.findings("depth-uneven", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "depth")).isCloseTo(8.0 - 4.1, within(1e-9));
+    assertThat(Programs.figure(finding, "stepDown")).isCloseTo(8.0, within(1e-9));
+    assertThat(8.0 - 4.1).isLessThan(8.0 / 2);
+    assertThat(8.0 - 4.0).isGreaterThanOrEqualTo(8.0 / 2);
+    assertThat(Programs.findings("depth-uneven", "silent.nc")).isEmpty();
+    // The ramp falls 4 µm in 1 mm; the rim of the tool, 0.2 from its tip, leaves at x what the tip
+    // has 0.2 further on: at -0.6 - 0.2 that is the ramp's height at -0.6, 1.6 below the top.
+    double standing = 8 - 4 * (1 - 0.6);
+    double cell = 0.4 / 16;
+    assertThat(Programs.figure(Programs.findings("depth-uneven", "speaks-ramp.nc").get(0), "depth"))
+        .isCloseTo(standing, within(4 * cell))
+        .isGreaterThan(1.5 * 4);
+    // Cusps of passes 0.16 apart: R − √(R² − 0.08²) above their grooves at 30 µm, and the floor
+    // lies 0.2 µm below these; on the average they stand a third of their height (parabola).
+    double cusp = 1000 * (0.25 - Math.sqrt(0.25 * 0.25 - 0.08 * 0.08));
+    Finding cusps = Programs.findings("depth-uneven", "speaks-cusps.nc").get(0);
+    assertThat(Programs.figure(cusps, "stepDown")).isBetween(0.2 + 0.8 * cusp, 0.2 + cusp);
+    assertThat(Programs.figure(cusps, "depth")).isCloseTo(0.2 + cusp / 3, within(1.0));
+    assertThat(0.2 + cusp / 3).isLessThan((0.2 + 0.8 * cusp) / 2);
+    assertThat(6.5 + cusp / 3).isGreaterThan((6.5 + cusp) / 2);
+    assertThat(Programs.findings("depth-uneven", "silent-cusps.nc")).isEmpty();
+  }
 }

@@ -1,0 +1,19 @@
+%
+O1 (back to the foot of a ramp)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-1. Y0. Z1.
+Z0.
+G1 X0. Z-0.004 F100.
+X3.
+G0 Z1.
+X3.
+Z-0.008
+G1 X-0.2
+G0 Z1.
+M5
+M30
+%
