@@ -17,11 +17,12 @@ import java.util.Optional;
 public final class CutDirectionMixed implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of(
-          "cut-direction-mixed",
-          Level.NOTE,
-          Group.MOTION,
-          "walls of one feature are cut partly climb, partly conventional",
-          Need.OVERLAP);
+              "cut-direction-mixed",
+              Level.NOTE,
+              Group.MOTION,
+              "walls of one feature are cut partly climb, partly conventional",
+              Need.OVERLAP)
+          .withoutLimit("any wall cut both ways is one");
 
   @Override
   public RuleInfo info() {
