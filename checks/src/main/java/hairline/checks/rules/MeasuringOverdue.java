@@ -65,7 +65,7 @@ public final class MeasuringOverdue implements Rule {
                 + ", "
                 + Seconds.of(allowed)
                 + " allowed")
-        .fact("allowed by " + LimitKeys.MEASURE_EVERY_S.path() + "; times as programmed")
+        .fact("allowed by " + LimitKeys.MEASURE_EVERY_S.path() + "; times as planned")
         .cure("measuring " + FineCuts.tool(cut) + " again before this line")
         .figure("time", since.atLeastSeconds(), "s")
         .figure("allowed", allowed, "s")

@@ -36,9 +36,11 @@ public final class Drift {
   }
 
   /**
-   * The sum of growth at some points less that at others, all of one program.
+   * The sum of growth at some points less that at others, all of one program; points that stand
+   * opposite each other share what is not known of them where they can.
    *
    * @param plus at least one point
+   * @param minus as many points, or none
    */
   static Drift of(List<GrowthPoint> plus, List<GrowthPoint> minus) {
     List<GrowthPoint> all = new ArrayList<>(plus);
@@ -49,20 +51,22 @@ public final class Drift {
     double[] least = new double[count];
     double[] most = new double[count];
     for (int i = 0; i < count && !unbounded; i++) {
-      double low = 0;
-      double high = 0;
-      for (GrowthPoint point : plus) {
-        low += point.growth().lowUm(i) + point.instantLowUm();
-        high += point.growth().highUm(i) + point.instantHighUm();
+      double atLow = 0;
+      double atHigh = 0;
+      for (int k = 0; k < plus.size(); k++) {
+        double plusLow = lowUm(plus.get(k), i);
+        double plusHigh = highUm(plus.get(k), i);
+        double minusLow = k < minus.size() ? lowUm(minus.get(k), i) : 0;
+        double minusHigh = k < minus.size() ? highUm(minus.get(k), i) : 0;
+        boolean pairAlike = k < minus.size() && plus.get(k).unknowns() == minus.get(k).unknowns();
+        double first = plusLow - (alike || pairAlike ? minusLow : minusHigh);
+        double second = plusHigh - (alike || pairAlike ? minusHigh : minusLow);
+        // What is not known of two pairs in different ways may add up.
+        atLow += alike ? first : Math.min(first, second);
+        atHigh += alike ? second : Math.max(first, second);
       }
-      for (GrowthPoint point : minus) {
-        double lowHere = point.growth().lowUm(i) + point.instantLowUm();
-        double highHere = point.growth().highUm(i) + point.instantHighUm();
-        low -= alike ? lowHere : highHere;
-        high -= alike ? highHere : lowHere;
-      }
-      least[i] = Math.min(low, high);
-      most[i] = Math.max(low, high);
+      least[i] = Math.min(atLow, atHigh);
+      most[i] = Math.max(atLow, atHigh);
     }
     List<Doubt> doubts = new ArrayList<>();
     for (GrowthPoint point : all) {
@@ -73,6 +77,14 @@ public final class Drift {
       }
     }
     return new Drift(unbounded, least, most, doubts);
+  }
+
+  private static double lowUm(GrowthPoint point, int sample) {
+    return point.growth().lowUm(sample) + point.instantLowUm();
+  }
+
+  private static double highUm(GrowthPoint point, int sample) {
+    return point.growth().highUm(sample) + point.instantHighUm();
   }
 
   /** Whether speeds and times that matter are known. */

@@ -77,7 +77,7 @@ public final class GrowthCures {
   }
 
   private static boolean within(Drift drift, double allowedUm) {
-    return drift.isKnown() && drift.beyond(allowedUm) == Certainty.NOT_SHOWN;
+    return drift.beyond(allowedUm) == Certainty.NOT_SHOWN && !drift.mayBeBeyond(allowedUm);
   }
 
   private static Optional<GrowthPoint> from(StepGrowth.Told told) {
