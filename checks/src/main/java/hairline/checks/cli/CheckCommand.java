@@ -85,7 +85,7 @@ final class CheckCommand implements Action {
   @Option(
       names = "--summary",
       description =
-          "Adds what the program does as a whole: moves, reach, time as programmed, tools, and the"
+          "Adds what the program does as a whole: moves, reach, time as planned, tools, and the"
               + " modal state at its end (text and json).")
   private boolean summary;
 

@@ -27,8 +27,8 @@ final class Summaries {
 
   static ProgramSummary of(Source source, Setup setup) throws IOException {
     ProgramTime time = new ProgramTime();
-    Summarizer summarizer = new Summarizer(time);
     PlannedFeed feed = new PlannedFeed();
+    Summarizer summarizer = new Summarizer(time, feed);
     TimeTable table = TimeTable.of(setup);
     EventSink stages =
         new FeedPlanner(

@@ -75,6 +75,13 @@ final class SummaryJson {
     JsonText.number(json, "feedSeconds", summary.feedSeconds());
     JsonText.number(json, "rapidSeconds", summary.rapidSeconds());
     JsonText.number(json, "dwellSeconds", summary.dwellSeconds());
+    if (summary.plan().isPresent()) {
+      json.writeObjectFieldStart("plan");
+      JsonText.number(json, "plannedSeconds", summary.plan().get().plannedSeconds());
+      JsonText.number(json, "programmedSeconds", summary.plan().get().programmedSeconds());
+      JsonText.number(json, "shareBelowFeed", summary.plan().get().shareBelowFeed());
+      json.writeEndObject();
+    }
     JsonText.texts(
         json, "unknown", time.gaps().stream().map(Gap::cause).map(c -> c.reason()).toList());
     json.writeEndObject();

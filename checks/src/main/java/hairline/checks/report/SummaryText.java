@@ -107,7 +107,8 @@ final class SummaryText {
   private void time(ProgramSummary summary) {
     TimeTaken time = summary.time();
     StringBuilder text = new StringBuilder(time.isKnown() ? "" : "at least ");
-    text.append(Quantities.time(time.atLeastSeconds())).append(" as programmed");
+    text.append(Quantities.time(time.atLeastSeconds()))
+        .append(summary.plan().isPresent() ? " as planned" : " as programmed");
     if (!time.isKnown() && !Double.isInfinite(time.atMostSeconds())) {
       text.append(", at most ").append(Quantities.time(time.atMostSeconds()));
     }
@@ -115,6 +116,19 @@ final class SummaryText {
     text.append(", ").append(Quantities.time(summary.rapidSeconds())).append(" rapid");
     text.append(", ").append(Quantities.time(summary.dwellSeconds())).append(" dwelling");
     add("time", text.toString());
+    summary
+        .plan()
+        .ifPresent(
+            plan ->
+                add(
+                    "",
+                    "feed moves "
+                        + Quantities.time(plan.plannedSeconds())
+                        + " as planned, "
+                        + Quantities.time(plan.programmedSeconds())
+                        + " at the commanded feeds; below the commanded feed on "
+                        + Quantities.significant(plan.shareBelowFeed() * 100, 3)
+                        + " % of their length"));
     for (Gap gap : time.gaps()) {
       add(
           "",

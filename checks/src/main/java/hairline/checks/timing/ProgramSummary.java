@@ -28,6 +28,8 @@ import java.util.Optional;
  * @param feedSeconds the known part of it in feed moves
  * @param rapidSeconds the known part of it in rapid moves
  * @param dwellSeconds the known part of it in dwells
+ * @param plan how the feed as planned compares with that as programmed; empty where nothing is
+ *     planned
  * @param tools what it does with its tools
  * @param calls how often each subprogram was entered
  * @param doubts what is unknown, assumed or left out, in the order of its first occurrence
@@ -48,10 +50,21 @@ public record ProgramSummary(
     double feedSeconds,
     double rapidSeconds,
     double dwellSeconds,
+    Optional<Plan> plan,
     List<ToolUse> tools,
     Map<String, Long> calls,
     List<Doubt> doubts,
     Optional<Ending> ending) {
+
+  /**
+   * The feed moves that were planned.
+   *
+   * @param plannedSeconds how long they take as planned
+   * @param programmedSeconds how long they would take at their commanded feeds
+   * @param shareBelowFeed part of their length on which the machine stays below the commanded feed,
+   *     0 to 1
+   */
+  public record Plan(double plannedSeconds, double programmedSeconds, double shareBelowFeed) {}
 
   public ProgramSummary {
     extents = List.copyOf(extents);

@@ -11,6 +11,7 @@ import hairline.checks.motion.ToolUses;
 import hairline.checks.stock.Cut;
 import hairline.checks.timing.ProgramSummary.Doubt;
 import hairline.checks.timing.ProgramSummary.Ending;
+import hairline.checks.timing.ProgramSummary.Plan;
 import hairline.checks.timing.ProgramSummary.Reach;
 import hairline.parser.Problem;
 import hairline.parser.Span;
@@ -47,7 +48,13 @@ public final class Summarizer implements EventSink {
     final Map<Axis, Extent> feed = new EnumMap<>(Axis.class);
   }
 
+  /** Less than this below the commanded feed is rounding. */
+  private static final double REACHED = 1 - 1e-9;
+
+  private static final double SECONDS_PER_MINUTE = 60;
+
   private final ProgramTime time;
+  private final PlannedFeed feed;
   private final ToolUses tools = new ToolUses();
   private final Map<String, Offset> offsets = new LinkedHashMap<>();
   private final Map<String, Long> calls = new LinkedHashMap<>();
@@ -64,11 +71,21 @@ public final class Summarizer implements EventSink {
   private double feedSeconds;
   private double rapidSeconds;
   private double dwellSeconds;
+  private double plannedSeconds;
+  private double programmedSeconds;
+  private double plannedMm;
+  private double slowMm;
   private Optional<Ending> ending = Optional.empty();
 
-  /** A summary of events whose time is held there. */
-  public Summarizer(ProgramTime time) {
+  /**
+   * A summary.
+   *
+   * @param time holds the time of the events
+   * @param feed holds the planned feed of the moves
+   */
+  public Summarizer(ProgramTime time, PlannedFeed feed) {
     this.time = time;
+    this.feed = feed;
   }
 
   @Override
@@ -104,11 +121,20 @@ public final class Summarizer implements EventSink {
     if (move.isFeed()) {
       feedMm += move.lengthMm();
       feedSeconds += seconds;
+      feed.ofThisMove().ifPresent(planned -> plan(move, planned));
     } else {
       rapidMm += move.lengthMm();
       rapidSeconds += seconds;
     }
     reach(move);
+  }
+
+  private void plan(Move move, PlannedMove planned) {
+    double commanded = move.feedMmPerMin().orElse(0);
+    plannedSeconds += planned.seconds();
+    programmedSeconds += move.lengthMm() / commanded * SECONDS_PER_MINUTE;
+    plannedMm += move.lengthMm();
+    slowMm += move.lengthMm() * planned.shareBelow(commanded * REACHED);
   }
 
   private void reach(Move move) {
@@ -220,6 +246,9 @@ public final class Summarizer implements EventSink {
         feedSeconds,
         rapidSeconds,
         dwellSeconds,
+        plannedMm > 0
+            ? Optional.of(new Plan(plannedSeconds, programmedSeconds, slowMm / plannedMm))
+            : Optional.empty(),
         tools.list(),
         Collections.unmodifiableMap(new LinkedHashMap<>(calls)),
         all,

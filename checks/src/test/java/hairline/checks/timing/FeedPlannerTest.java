@@ -162,6 +162,36 @@ class FeedPlannerTest {
     assertThat(out).isEqualTo(in);
   }
 
+  /** A line of 1 mm from rest to rest, a 2000 mm/s², 600 mm/min: 10 mm/s for all but 2 · v²/2a. */
+  @Test
+  void theSummaryComparesThePlanWithTheCommandedFeeds() {
+    PlannedFeed feed = new PlannedFeed();
+    ProgramTime time = new ProgramTime();
+    Summarizer summarizer = new Summarizer(time, feed);
+    TimeTable table =
+        new TimeTable(
+            Optional.of(AxisValues.alongPath(15_000)),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            true);
+    Programs program =
+        new Programs(
+            new FeedPlanner(
+                limits(2000, INFINITE, 0.002),
+                true,
+                feed,
+                new Timeline(table, feed, time, summarizer)));
+    program.g0(0, 0, 0).dwell(0).g1(1, 0, 0, 600).end();
+    ProgramSummary.Plan plan = summarizer.summary().plan().orElseThrow();
+    assertThat(plan.programmedSeconds()).isCloseTo(0.1, within(1e-12));
+    // Two ramps of 5 ms at half the speed cost 5 ms more.
+    assertThat(plan.plannedSeconds()).isCloseTo(0.105, within(1e-12));
+    assertThat(plan.shareBelowFeed()).isCloseTo(0.05, within(1e-6));
+    assertThat(summarizer.summary().time().atLeastSeconds()).isCloseTo(0.105, within(1e-12));
+  }
+
   // Against an integration in small steps.
 
   @Provide

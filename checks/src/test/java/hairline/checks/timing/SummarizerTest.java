@@ -33,7 +33,7 @@ import org.junit.jupiter.api.Test;
 
 class SummarizerTest {
   private final ProgramTime time = new ProgramTime();
-  private final Summarizer summarizer = new Summarizer(time);
+  private final Summarizer summarizer = new Summarizer(time, new PlannedFeed());
   private final Timeline timeline =
       new Timeline(
           new TimeTable(
