@@ -4,6 +4,8 @@ import hairline.checks.setup.Feature;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.Consumer;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * The surface left under one work offset, to be looked at: heights in picometres, work coordinates.
@@ -71,6 +73,26 @@ public final class SurfaceLeft {
   /** What terraces lie in declared features; nothing is told without a stock. */
   public List<FeatureFloors> floors(List<Feature> features) {
     return stock.map(box -> new FeatureFloorFinder(this, box).of(features)).orElse(List.of());
+  }
+
+  /**
+   * Slivers between levels.
+   *
+   * @param widestPm a strip beside a level, by its id, is narrower than that; NaN: not looked for
+   * @param shortestPm and as long as that or longer
+   * @param mostPm the largest of {@code widestPm}
+   * @param each takes each sliver
+   * @return false where there may be more than were told
+   * @see SliverFinder
+   */
+  public boolean slivers(
+      IntToDoubleFunction widestPm,
+      IntToDoubleFunction shortestPm,
+      double mostPm,
+      Consumer<Sliver> each) {
+    SliverFinder finder = new SliverFinder(this, widestPm, shortestPm, mostPm);
+    finder.find().forEach(each);
+    return !finder.full();
   }
 
   /** The heights along a line. */

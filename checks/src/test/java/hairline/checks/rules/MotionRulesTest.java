@@ -190,4 +190,17 @@ class MotionRulesTest {
     assertThat(0.0141 * Math.sqrt(2)).isLessThan(enoughMm);
     assertThat(Programs.findings("cusp-above-limit", "silent-slope.nc")).isEmpty();
   }
+
+  @Test
+  void aSliverIsAsWideAsThePassesAreApartLessTheTool() {
+    double cellUm = 400.0 / 100;
+    Finding finding = Programs.findings("wall-left", "speaks.nc").get(0);
+    assertThat(Programs.figure(finding, "width")).isCloseTo(436.0 - 400, within(cellUm));
+    assertThat(Programs.figure(finding, "tenthOfTool")).isCloseTo(400.0 / 10, within(1e-9));
+    assertThat(Programs.findings("wall-left", "silent.nc")).isEmpty();
+    // Along the diagonal: y = x + 0.2 and y = x + 0.8 are 0.6/√2 apart.
+    Finding oblique = Programs.findings("wall-left", "speaks-oblique.nc").get(0);
+    assertThat(Programs.figure(oblique, "width"))
+        .isCloseTo(1000 * (0.6 / Math.sqrt(2) - 0.4), within(cellUm));
+  }
 }

@@ -1,0 +1,233 @@
+package hairline.checks.stock;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.IntToDoubleFunction;
+
+/**
+ * Finds slivers: strips of the uncut top or of a level, two cells wide or wider, with a lower level
+ * on both sides. Rows tell those that run more along Y, columns the others: in each, the cells of
+ * one height between lower ones are a run, and runs that touch from row to row are a strip.
+ */
+final class SliverFinder {
+  /** Fewest cells across: narrower is not told from the error of the borders. */
+  static final int FEWEST_CELLS = 2;
+
+  /**
+   * What tapers by more than this part of its width, and by more than {@value #FEWEST_CELLS} cells,
+   * is the wedge that is left wherever two passes cross.
+   */
+  static final double MOST_TAPER = 0.3;
+
+  /** Most runs kept. */
+  static final int MOST_RUNS = 1_000_000;
+
+  private static final int LAST = HeightGrid.SIDE - 1;
+  private static final double SQRT2 = StrictMath.sqrt(2);
+
+  private final SurfaceLeft surface;
+  private final HeightGrid grid;
+  private final IntToDoubleFunction widestPm;
+  private final IntToDoubleFunction shortestPm;
+  private final int mostCells;
+  private boolean full;
+
+  /**
+   * A finder.
+   *
+   * @param widestPm a strip beside this level is narrower than that; NaN: not looked for
+   * @param shortestPm and it is as long as that or longer
+   * @param mostPm the largest of {@code widestPm}
+   */
+  SliverFinder(
+      SurfaceLeft surface,
+      IntToDoubleFunction widestPm,
+      IntToDoubleFunction shortestPm,
+      double mostPm) {
+    this.surface = surface;
+    this.grid = surface.grid();
+    this.widestPm = widestPm;
+    this.shortestPm = shortestPm;
+    this.mostCells = (int) Math.ceil(mostPm / grid.cellPm() * SQRT2) + 1;
+  }
+
+  /** Cells of one height in a line of cells, with lower ones before and behind. */
+  private record Run(int line, int from, int to, long height, int before, int behind) {
+    int cells() {
+      return to - from + 1;
+    }
+  }
+
+  /** Finds them. */
+  List<Sliver> find() {
+    List<Sliver> slivers = new ArrayList<>();
+    if (surface.known()) {
+      strips(true, slivers);
+      strips(false, slivers);
+    }
+    return slivers;
+  }
+
+  /** Whether there were more runs than are kept. */
+  boolean full() {
+    return full;
+  }
+
+  private void strips(boolean rows, List<Sliver> slivers) {
+    List<Run> runs = new ArrayList<>();
+    for (HeightGrid.Tile tile : grid.tiles()) {
+      // An even tile may still stand between lower ones, but then it is wider than a sliver.
+      if (!tile.even()) {
+        runs(tile, rows, runs);
+      }
+    }
+    runs.sort(Comparator.comparingInt(Run::line).thenComparingInt(Run::from));
+    List<List<Run>> open = new ArrayList<>();
+    int k = 0;
+    while (k < runs.size()) {
+      int line = runs.get(k).line();
+      List<List<Run>> next = new ArrayList<>();
+      // Both lines are in order, and so are the strips that go on.
+      int over = 0;
+      for (; k < runs.size() && runs.get(k).line() == line; k++) {
+        Run run = runs.get(k);
+        while (over < open.size() && !reaches(last(open.get(over)), run)) {
+          tell(open.get(over), rows, slivers);
+          over++;
+        }
+        if (over < open.size() && goesOn(last(open.get(over)), run)) {
+          open.get(over).add(run);
+          next.add(open.get(over));
+          over++;
+        } else {
+          next.add(new ArrayList<>(List.of(run)));
+        }
+      }
+      open.subList(over, open.size()).forEach(strip -> tell(strip, rows, slivers));
+      open = next;
+    }
+    open.forEach(strip -> tell(strip, rows, slivers));
+  }
+
+  private static Run last(List<Run> strip) {
+    return strip.get(strip.size() - 1);
+  }
+
+  /** Whether a strip's last run may touch this one or one behind it. */
+  private static boolean reaches(Run last, Run run) {
+    return run.line() == last.line() + 1 && last.to() >= run.from();
+  }
+
+  private static boolean goesOn(Run last, Run run) {
+    return run.line() == last.line() + 1
+        && run.height() == last.height()
+        && run.from() <= last.to()
+        && run.to() >= last.from();
+  }
+
+  private void tell(List<Run> strip, boolean rows, List<Sliver> slivers) {
+    Run first = strip.get(0);
+    Run last = strip.get(strip.size() - 1);
+    double along = strip.size();
+    double aside = (last.from() + (double) last.to() - first.from() - first.to()) / 2;
+    if (Math.abs(aside) > along || (!rows && Math.abs(aside) == along)) {
+      return;
+    }
+    double straight = StrictMath.hypot(along, aside);
+    // The ends are wider, between round ends of passes.
+    List<Run> inner = strip.subList(strip.size() / 4, strip.size() - strip.size() / 4);
+    double cells = 0;
+    int narrowest = Integer.MAX_VALUE;
+    int widest = 0;
+    for (Run run : inner) {
+      cells += run.cells();
+      narrowest = Math.min(narrowest, run.cells());
+      widest = Math.max(widest, run.cells());
+    }
+    if (widest - narrowest > Math.max(FEWEST_CELLS, MOST_TAPER * cells / inner.size())) {
+      return;
+    }
+    double width = cells / inner.size() * (along / straight) * grid.cellPm();
+    double length = straight * grid.cellPm();
+    Run middle = strip.get(strip.size() / 2);
+    double narrowerThan =
+        Math.min(widestPm.applyAsDouble(middle.before()), widestPm.applyAsDouble(middle.behind()));
+    double shortest =
+        Math.max(
+            shortestPm.applyAsDouble(middle.before()), shortestPm.applyAsDouble(middle.behind()));
+    if (width < narrowerThan
+        && width >= FEWEST_CELLS * (double) grid.cellPm()
+        && length >= shortest) {
+      long across = grid.centre((middle.from() + middle.to()) / 2);
+      long line = grid.centre(middle.line());
+      slivers.add(
+          new Sliver(
+              width,
+              length,
+              middle.height(),
+              middle.before(),
+              middle.behind(),
+              rows ? across : line,
+              rows ? line : across));
+    }
+  }
+
+  /** The runs that begin in this tile. */
+  private void runs(HeightGrid.Tile tile, boolean rows, List<Run> runs) {
+    int fromColumn = tile.column << HeightGrid.SHIFT;
+    int fromRow = tile.row << HeightGrid.SHIFT;
+    int right = rows ? 1 : 0;
+    int up = rows ? 0 : 1;
+    for (int row = fromRow; row <= fromRow + LAST; row++) {
+      for (int column = fromColumn; column <= fromColumn + LAST; column++) {
+        long height = height(tile, column, row);
+        if (height(tile, column - right, row - up) >= height
+            || id(tile, column, row) < Cut.UNCUT
+            || id(tile, column - right, row - up) <= Cut.UNCUT
+            || surface.stands(height) != Stands.SURFACE) {
+          continue;
+        }
+        int cells = 1;
+        while (cells <= mostCells
+            && height(tile, column + right * cells, row + up * cells) == height) {
+          cells++;
+        }
+        int endColumn = column + right * cells;
+        int endRow = row + up * cells;
+        int behind = id(tile, endColumn, endRow);
+        if (cells <= mostCells && behind > Cut.UNCUT && height(tile, endColumn, endRow) < height) {
+          if (runs.size() == MOST_RUNS) {
+            full = true;
+            return;
+          }
+          int from = rows ? column : row;
+          runs.add(
+              new Run(
+                  rows ? row : column,
+                  from,
+                  from + cells - 1,
+                  height,
+                  id(tile, column - right, row - up),
+                  behind));
+        }
+      }
+    }
+  }
+
+  private static boolean inside(HeightGrid.Tile tile, int column, int row) {
+    return column >> HeightGrid.SHIFT == tile.column && row >> HeightGrid.SHIFT == tile.row;
+  }
+
+  private long height(HeightGrid.Tile tile, int column, int row) {
+    return inside(tile, column, row)
+        ? tile.heightOf(HeightGrid.place(column, row))
+        : grid.height(column, row);
+  }
+
+  private int id(HeightGrid.Tile tile, int column, int row) {
+    return inside(tile, column, row)
+        ? tile.idOf(HeightGrid.place(column, row))
+        : grid.id(column, row);
+  }
+}

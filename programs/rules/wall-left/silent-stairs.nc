@@ -1,0 +1,22 @@
+%
+O1 (a narrow tread of a stair)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-3. Y0. Z1.
+Z-0.01
+G1 X3. F100.
+G0 Z1.
+X-3. Y0.02
+Z-0.006
+G1 X3.
+G0 Z1.
+X-3. Y0.04
+Z-0.004
+G1 X3.
+G0 Z1.
+M5
+M30
+%

@@ -1,0 +1,18 @@
+%
+O1 (two slots 0.436 mm apart)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-3. Y0. Z1.
+Z-0.01
+G1 X0. F100.
+G0 Z1.
+X-3. Y0.436
+Z-0.01
+G1 X0. ; expect wall-left note: a sliver 36 µm wide stands between passes, a tenth of the tool is 40 µm
+G0 Z1.
+M5
+M30
+%
