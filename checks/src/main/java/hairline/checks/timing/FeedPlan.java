@@ -143,6 +143,7 @@ final class FeedPlan {
     limits[blocks] = 0;
     brake();
     findKnots();
+    dropIdleKnots();
   }
 
   /** Whether nothing changes at a border: the way goes straight on at the same speed. */
@@ -197,6 +198,44 @@ final class FeedPlan {
       addKnot(next, speed);
       at = next;
     }
+  }
+
+  /**
+   * Drops knots at which no limit is touched and which the way can do without: under a jerk limit a
+   * border may seem to be in the way because acceleration was not yet taken back before it.
+   */
+  private void dropIdleKnots() {
+    int kept = 1;
+    for (int k = 1; k < knotCount; k++) {
+      boolean idle =
+          k + 1 < knotCount
+              && knotSpeeds[k] < limits[knots[k]] * (1 - 1e-9)
+              && clear(knots[kept - 1], knotSpeeds[kept - 1], knots[k + 1], knotSpeeds[k + 1]);
+      if (!idle) {
+        knots[kept] = knots[k];
+        knotSpeeds[kept] = knotSpeeds[k];
+        kept++;
+      }
+    }
+    knotCount = kept;
+  }
+
+  /** Whether the fastest way between two borders keeps all limits between them. */
+  private boolean clear(int from, double fromSpeed, int to, double toSpeed) {
+    double way = places[to] - places[from];
+    double change =
+        SpeedRamp.length(
+            fromSpeed, toSpeed, weakest(accelerations, from, to), weakest(jerks, from, to));
+    if (change > way) {
+      return false;
+    }
+    SpeedProfile profile = profile(from, fromSpeed, to, toSpeed);
+    for (int j = from + 1; j < to; j++) {
+      if (profile.speedAt(places[j] - places[from]) > limits[j] * (1 + 1e-9)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private void addKnot(int border, double speed) {
