@@ -47,22 +47,38 @@ public final class Cusps {
   /** What comes this part of the allowed height below a cusp has cut it off. */
   private static final double CUT_OFF_SHARE = 0.05;
 
+  /** Of short moves some are looked at: one in this part of the radius. */
+  private static final double STATION_SHARE = 0.25;
+
   /** Rounding: distances that are equal as written. */
   private static final double EQUAL_WITHIN = 1e-9;
 
   private final List<Stretch> stretches = new ArrayList<>();
   private final IdentityHashMap<Tool, Optional<Cutter>> cutters = new IdentityHashMap<>();
+  private double sinceStation = Double.POSITIVE_INFINITY;
   private boolean full;
 
   /** A straight stretch of the tip's path in contact, in picometres. */
   private record Stretch(
-      Point3 from, Point3 to, Cutter cutter, boolean judged, Place at, int operation, Tool tool) {
+      Point3 from,
+      Point3 to,
+      double length,
+      Point3 direction,
+      Cutter cutter,
+      boolean judged,
+      int stations,
+      Place at,
+      int operation,
+      Tool tool) {
     Point3 way() {
       return to.minus(from);
     }
 
-    Point3 direction() {
-      return way().times(1 / way().norm());
+    /** How far along it a place lies. */
+    double foot(Point3 at) {
+      return (at.x() - from.x()) * direction.x()
+          + (at.y() - from.y()) * direction.y()
+          + (at.z() - from.z()) * direction.z();
     }
 
     boolean sameToolAs(Stretch other) {
@@ -73,6 +89,12 @@ public final class Cusps {
 
     /** Whether the tool came this far below a point, or farther. */
     boolean cutsBelow(Point3 point, double byPm) {
+      double reach = cutter.radiusPm() + length;
+      double dx = point.x() - from.x();
+      double dy = point.y() - from.y();
+      if (dx * dx + dy * dy > reach * reach) {
+        return false;
+      }
       if (cutter.shape() == ToolShape.BALL) {
         Point3 below = new Point3(point.x(), point.y(), point.z() - cutter.radiusPm());
         Point3 tip = from.plus(way().times(below.minus(from).nearestOn(way())));
@@ -117,15 +139,32 @@ public final class Cusps {
     }
     for (int k = 0; k < count; k++) {
       stretches.add(
-          new Stretch(
-              point(path, (double) k / count),
-              point(path, (k + 1.0) / count),
-              cutter.get(),
-              cut.fine() && cutter.get().cornerPm() > 0,
-              cut.at(),
-              cut.move().modes().operation(),
-              cut.tool().orElseThrow()));
+          stretch(
+              cut, cutter.get(), point(path, (double) k / count), point(path, (k + 1.0) / count)));
     }
+  }
+
+  private Stretch stretch(Cut cut, Cutter cutter, Point3 from, Point3 to) {
+    boolean judged = cut.fine() && cutter.cornerPm() > 0;
+    double length = to.minus(from).norm();
+    double radius = cutter.radiusPm();
+    sinceStation += length;
+    int stations = 0;
+    if (judged && sinceStation >= STATION_SHARE * radius && to.minus(from).inPlan() > 0) {
+      stations = (int) Math.max(1, length / (2 * radius));
+      sinceStation = 0;
+    }
+    return new Stretch(
+        from,
+        to,
+        length,
+        length == 0 ? new Point3(0, 0, 0) : to.minus(from).times(1 / length),
+        cutter,
+        judged,
+        stations,
+        cut.at(),
+        cut.move().modes().operation(),
+        cut.tool().orElseThrow());
   }
 
   private static Point3 point(Path path, double fraction) {
@@ -154,14 +193,11 @@ public final class Cusps {
         each.accept(highest.get());
         highest = Optional.empty();
       }
-      if (!later.judged
-          || later.way().inPlan() == 0
-          || limitUm * PM_PER_UM > later.cutter.cornerPm()) {
+      if (later.stations == 0 || limitUm * PM_PER_UM > later.cutter.cornerPm()) {
         continue;
       }
-      int stations = (int) Math.max(1, later.way().norm() / (2 * later.cutter.radiusPm()));
-      for (int n = 0; n < stations; n++) {
-        Point3 at = later.from.plus(later.way().times((n + 0.5) / stations));
+      for (int n = 0; n < later.stations; n++) {
+        Point3 at = later.from.plus(later.way().times((n + 0.5) / later.stations));
         for (int other : squares.at(at)) {
           if (other < k) {
             int one = k;
@@ -185,14 +221,12 @@ public final class Cusps {
 
   /** The cusp of two stretches, if it is above the limit and they lie side by side. */
   private static Optional<Found> cusp(Stretch later, Stretch earlier, Point3 at, double limitUm) {
-    if (!earlier.judged || earlier.way().norm() == 0 || !later.sameToolAs(earlier)) {
+    double foot = earlier.foot(at);
+    if (!earlier.judged || foot < 0 || foot > earlier.length || earlier.length == 0) {
       return Optional.empty();
     }
-    Point3 along = earlier.direction();
-    double foot = at.minus(earlier.from).dot(along);
-    if (Math.abs(along.dot(later.direction())) < PARALLEL
-        || foot < 0
-        || foot > earlier.way().norm()) {
+    Point3 along = earlier.direction;
+    if (!later.sameToolAs(earlier) || Math.abs(along.dot(later.direction)) < PARALLEL) {
       return Optional.empty();
     }
     Point3 apart = earlier.from.plus(along.times(foot)).minus(at);
