@@ -15,9 +15,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** A folder with programs and the subprograms that they call. */
 class SubprogramsTest {
-  /** Its states are those of its caller; by itself it starts with nothing stated. */
-  private static final String SUBPROGRAM = "O%d\nG1 X1. F100.\nM99\n";
-
   @TempDir private Path folder;
 
   @BeforeEach
@@ -33,8 +30,9 @@ class SubprogramsTest {
     return "G21 G90 G17 G94\nG54\nG0 X0. Y0. Z1.\n" + String.join("\n", calls) + "\nM30\n";
   }
 
+  /** Its states are those of its caller; by itself it starts with nothing stated. */
   private static String subprogram(int number) {
-    return SUBPROGRAM.formatted(number);
+    return "O" + number + "\nG1 X1. F100.\nM99\n";
   }
 
   @Test

@@ -10,6 +10,7 @@ import hairline.checks.setup.SheetReader;
 import hairline.parser.PartPrograms;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -65,7 +66,9 @@ class BlockDeleteTest {
                 """,
                 "sheet");
     String program =
-        """
+        String.format(
+            Locale.ROOT,
+            """
         G21 G90 G17 G94 G54
         T3 M6
         S30000 M3
@@ -74,8 +77,8 @@ class BlockDeleteTest {
         %s
         G1 X3. F100.
         M30
-        """
-            .formatted(deletable);
+        """,
+            deletable);
     ProgramResult result =
         ProgramCheck.of(new Selection(Set.of("budget-exceeds-tolerance"), Set.of()))
             .check(PartPrograms.of("program", program.getBytes(StandardCharsets.UTF_8)), setup);

@@ -10,6 +10,7 @@ import hairline.parser.PartPrograms;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,7 +34,9 @@ class CureTest {
       """;
 
   private static String program(int tool, String moves, double feed, double speed) {
-    return """
+    return String.format(
+        Locale.ROOT,
+        """
         G21 G90 G17 G94 G54
         T%d M6
         S%s M3
@@ -42,8 +45,11 @@ class CureTest {
         G80 G0 Z1.
         M5
         M30
-        """
-        .formatted(tool, speed, tool, moves.replace(";", "\n").replace("FEED", "F" + feed));
+        """,
+        tool,
+        speed,
+        tool,
+        moves.replace(";", "\n").replace("FEED", "F" + feed));
   }
 
   private static List<Finding> findings(String rule, String program)
