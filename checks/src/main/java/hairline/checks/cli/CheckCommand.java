@@ -115,8 +115,8 @@ final class CheckCommand implements Action {
   @Option(
       names = "--depths",
       description =
-          "Lists the depths that each move truly takes along its path, where passes cross (text,"
-              + " json, csv).")
+          "Lists the depths that each move truly takes along its path, where passes cross; of a"
+              + " move that varies Z the largest (text, json, csv).")
   private boolean depths;
 
   @Option(

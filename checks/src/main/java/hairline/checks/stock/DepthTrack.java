@@ -135,6 +135,22 @@ final class DepthTrack {
     return any ? stretches : List.of();
   }
 
+  /**
+   * One stretch with the largest depth, for a move whose depth has no steps; empty where it takes
+   * nothing.
+   *
+   * @param lengthMm length of its path
+   */
+  List<DepthStretch> largest(double lengthMm) {
+    long largest = UNTOUCHED;
+    for (int k = 0; k < count; k++) {
+      largest = Math.max(largest, depths[k]);
+    }
+    return largest == UNTOUCHED
+        ? List.of()
+        : List.of(new DepthStretch(0, lengthMm, depth(largest)));
+  }
+
   private static OptionalLong depth(long told) {
     return told == NOT_KNOWN ? OptionalLong.empty() : OptionalLong.of(Math.max(0, told));
   }

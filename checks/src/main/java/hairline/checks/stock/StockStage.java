@@ -530,7 +530,10 @@ public final class StockStage implements EventSink {
       notFollowed.cap(move.at(), "surfaces under one move", Removed.MOST_SURFACES);
     }
     if (depths.isPresent() && path.movesInPlan()) {
-      List<DepthStretch> stretches = depths.get().stretches(move.lengthMm());
+      List<DepthStretch> stretches =
+          path.level() && cutter.leavesFloor()
+              ? depths.get().stretches(move.lengthMm())
+              : depths.get().largest(move.lengthMm());
       if (!stretches.isEmpty()) {
         out.put(new DepthsTaken(move.at(), stretches));
       }

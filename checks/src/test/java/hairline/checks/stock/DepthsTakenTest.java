@@ -100,6 +100,17 @@ class DepthsTakenTest {
   }
 
   @Test
+  void aRampTellsItsLargestDepth() {
+    Bench bench = Bench.flat().cell(4).stock().depths();
+    bench.g0(0, 0, 100).g1(0, 0, 0).g1(1000, 0, -10).end();
+    List<DepthStretch> stretches = last(bench);
+    assertThat(stretches).hasSize(1);
+    assertThat(stretches.get(0).toMm()).isCloseTo(StrictMath.hypot(1, 0.01), within(1e-9));
+    // A flat tool is as deep below its rear as below its centre.
+    assertThat(stretches.get(0).depthPm().getAsLong() / 1e6).isCloseTo(10, within(0.05));
+  }
+
+  @Test
   void withoutStockTheTopIsNotKnown() {
     Bench bench = Bench.flat().cell(4).depths();
     bench.g0(0, 0, 0).g1(0, 0, -10).g1(500, 0, -10);
