@@ -34,7 +34,8 @@ public final class RapidIntoStock implements Rule {
               "surface-speed-off",
               "depth-below-edge-radius",
               "depth-below-minimum",
-              "depth-beyond-cutting-length");
+              "depth-beyond-cutting-length",
+              "depth-uneven");
 
   @Override
   public RuleInfo info() {
