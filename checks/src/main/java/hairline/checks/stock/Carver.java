@@ -1,6 +1,7 @@
 package hairline.checks.stock;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Cuts a {@link HeightGrid} to the same cells, heights and findings as its own {@code cut} and
@@ -145,6 +146,18 @@ final class Carver {
     }
   }
 
+  /** The tile, made where the swath reaches it; null where it does not, or the cap forbids. */
+  private HeightGrid.@Nullable Tile tileAt(int column, int row, Removed found) {
+    HeightGrid.Tile tile = grid.find(column, row);
+    if (tile == null && reaches(column << SHIFT, (column << SHIFT) + SIDE - 1)) {
+      tile = grid.tile(column, row);
+    }
+    if (tile == null && grid.lossy()) {
+      found.lost();
+    }
+    return tile;
+  }
+
   // Level floors of flat tools.
 
   /**
@@ -160,16 +173,9 @@ final class Carver {
         continue;
       }
       for (int column = low >> SHIFT; column <= high >> SHIFT; column++) {
-        HeightGrid.Tile tile = grid.find(column, t);
+        HeightGrid.Tile tile = tileAt(column, t, found);
         if (tile == null) {
-          tile =
-              reaches(column << SHIFT, (column << SHIFT) + SIDE - 1) ? grid.tile(column, t) : null;
-          if (tile == null) {
-            if (grid.lossy()) {
-              found.lost();
-            }
-            continue;
-          }
+          continue;
         }
         cutFlat(tile, z, id, found);
       }
@@ -335,16 +341,9 @@ final class Carver {
         continue;
       }
       for (int column = low >> SHIFT; column <= high >> SHIFT; column++) {
-        HeightGrid.Tile tile = grid.find(column, t);
+        HeightGrid.Tile tile = tileAt(column, t, found);
         if (tile == null) {
-          tile =
-              reaches(column << SHIFT, (column << SHIFT) + SIDE - 1) ? grid.tile(column, t) : null;
-          if (tile == null) {
-            if (grid.lossy()) {
-              found.lost();
-            }
-            continue;
-          }
+          continue;
         }
         if (tile.even() && tile.height == HeightGrid.AIR_HEIGHT) {
           continue;

@@ -99,6 +99,10 @@ final class HeightGrid {
       return heights.length == 0;
     }
 
+    boolean holds(int aColumn, int aRow) {
+      return aColumn >> SHIFT == column && aRow >> SHIFT == row;
+    }
+
     long heightOf(int k) {
       return even() ? height : heights[k];
     }
@@ -268,6 +272,16 @@ final class HeightGrid {
   /** Where a block of cells stands in its tile, given by its column and row among all blocks. */
   static int block(int column, int row) {
     return ((row & (BLOCKS - 1)) << BLOCKS_SHIFT) | (column & (BLOCKS - 1));
+  }
+
+  /** Height of a cell in or near this tile; the tile itself is not looked up again. */
+  long height(Tile tile, int column, int row) {
+    return tile.holds(column, row) ? tile.heightOf(place(column, row)) : height(column, row);
+  }
+
+  /** What left a cell in or near this tile. */
+  int id(Tile tile, int column, int row) {
+    return tile.holds(column, row) ? tile.idOf(place(column, row)) : id(column, row);
   }
 
   /** Where a cell stands in its tile. */

@@ -181,22 +181,24 @@ final class SliverFinder {
     int up = rows ? 0 : 1;
     for (int row = fromRow; row <= fromRow + LAST; row++) {
       for (int column = fromColumn; column <= fromColumn + LAST; column++) {
-        long height = height(tile, column, row);
-        if (height(tile, column - right, row - up) >= height
-            || id(tile, column, row) < Cut.UNCUT
-            || id(tile, column - right, row - up) <= Cut.UNCUT
+        long height = grid.height(tile, column, row);
+        if (grid.height(tile, column - right, row - up) >= height
+            || grid.id(tile, column, row) < Cut.UNCUT
+            || grid.id(tile, column - right, row - up) <= Cut.UNCUT
             || surface.stands(height) != Stands.SURFACE) {
           continue;
         }
         int cells = 1;
         while (cells <= mostCells
-            && height(tile, column + right * cells, row + up * cells) == height) {
+            && grid.height(tile, column + right * cells, row + up * cells) == height) {
           cells++;
         }
         int endColumn = column + right * cells;
         int endRow = row + up * cells;
-        int behind = id(tile, endColumn, endRow);
-        if (cells <= mostCells && behind > Cut.UNCUT && height(tile, endColumn, endRow) < height) {
+        int behind = grid.id(tile, endColumn, endRow);
+        if (cells <= mostCells
+            && behind > Cut.UNCUT
+            && grid.height(tile, endColumn, endRow) < height) {
           if (runs.size() == MOST_RUNS) {
             full = true;
             return;
@@ -208,26 +210,10 @@ final class SliverFinder {
                   from,
                   from + cells - 1,
                   height,
-                  id(tile, column - right, row - up),
+                  grid.id(tile, column - right, row - up),
                   behind));
         }
       }
     }
-  }
-
-  private static boolean inside(HeightGrid.Tile tile, int column, int row) {
-    return column >> HeightGrid.SHIFT == tile.column && row >> HeightGrid.SHIFT == tile.row;
-  }
-
-  private long height(HeightGrid.Tile tile, int column, int row) {
-    return inside(tile, column, row)
-        ? tile.heightOf(HeightGrid.place(column, row))
-        : grid.height(column, row);
-  }
-
-  private int id(HeightGrid.Tile tile, int column, int row) {
-    return inside(tile, column, row)
-        ? tile.idOf(HeightGrid.place(column, row))
-        : grid.id(column, row);
   }
 }

@@ -133,7 +133,7 @@ final class TerraceFinder {
     int fromRow = tile.row << HeightGrid.SHIFT;
     for (int row = fromRow - 1; row <= fromRow + LAST; row++) {
       for (int column = fromColumn - 1; column <= fromColumn + LAST; column++) {
-        if (surface.stands(height(tile, column, row)) != Stands.SURFACE) {
+        if (surface.stands(grid.height(tile, column, row)) != Stands.SURFACE) {
           continue;
         }
         int root = labels.root(labels.nodeAt(column, row));
@@ -160,28 +160,11 @@ final class TerraceFinder {
     accepted.set(root);
   }
 
-  private static boolean inside(HeightGrid.Tile tile, int column, int row) {
-    return column >> HeightGrid.SHIFT == tile.column && row >> HeightGrid.SHIFT == tile.row;
-  }
-
-  /** The height of a cell near this tile. */
-  private long height(HeightGrid.Tile tile, int column, int row) {
-    return inside(tile, column, row)
-        ? tile.heightOf(HeightGrid.place(column, row))
-        : grid.height(column, row);
-  }
-
-  private int id(HeightGrid.Tile tile, int column, int row) {
-    return inside(tile, column, row)
-        ? tile.idOf(HeightGrid.place(column, row))
-        : grid.id(column, row);
-  }
-
   private boolean levelSquare(HeightGrid.Tile tile, AreaLabels labels, int column, int row) {
-    long height = height(tile, column, row);
+    long height = grid.height(tile, column, row);
     for (int j = row; j < row + LEVEL_SIDE; j++) {
       for (int i = column; i < column + LEVEL_SIDE; i++) {
-        if (id(tile, i, j) < 0 || !labels.alike(height, height(tile, i, j))) {
+        if (grid.id(tile, i, j) < 0 || !labels.alike(height, grid.height(tile, i, j))) {
           return false;
         }
       }
@@ -190,10 +173,10 @@ final class TerraceFinder {
   }
 
   private boolean flatSquare(HeightGrid.Tile tile, int column, int row) {
-    long height = height(tile, column, row);
+    long height = grid.height(tile, column, row);
     for (int j = row; j < row + FLAT_SIDE; j++) {
       for (int i = column; i < column + FLAT_SIDE; i++) {
-        if (height(tile, i, j) != height) {
+        if (grid.height(tile, i, j) != height) {
           return false;
         }
       }
