@@ -17,6 +17,7 @@ import hairline.checks.setup.ControlKeys;
 import hairline.checks.setup.MachineKeys;
 import hairline.checks.setup.MaterialKeys;
 import hairline.checks.setup.ToolKeys;
+import hairline.checks.stock.Cut;
 import hairline.checks.timing.PlannedMove;
 import java.util.Optional;
 
@@ -120,7 +121,7 @@ public final class FeedNotReached implements Rule {
     Current current = new Current();
     ToothCuts.each(context, on, tooth -> take(context, current, tooth));
     on.event(
-        hairline.checks.stock.Cut.class,
+        Cut.class,
         cut -> {
           if (!cut.inContact()) {
             current.surely.leaveContact();

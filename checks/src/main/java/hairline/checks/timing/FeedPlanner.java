@@ -71,8 +71,9 @@ public final class FeedPlanner implements EventSink {
       next.accept(event);
       return;
     }
-    if (moveOf(event).isPresent()) {
-      move(event, moveOf(event).get());
+    Optional<Move> move = moveOf(event);
+    if (move.isPresent()) {
+      move(event, move.get());
     } else if (stopsAxes(event)) {
       rest();
       next.accept(event);
@@ -120,7 +121,7 @@ public final class FeedPlanner implements EventSink {
     Way way = Way.of(move);
     double acceleration = along(limits.accelerationMmPerS2().orElseThrow(), way);
     double jerk = limits.jerkMmPerS3().map(j -> along(j, way)).orElse(Double.POSITIVE_INFINITY);
-    double cap = cap(move, way);
+    double cap = cap(move, way, acceleration, jerk);
     if (Double.isInfinite(acceleration) || Double.isInfinite(cap)) {
       // No axis that moves has a limit on the sheet.
       rest();
@@ -142,7 +143,7 @@ public final class FeedPlanner implements EventSink {
   }
 
   /** The highest speed along a move in mm/s. */
-  private double cap(Move move, Way way) {
+  private double cap(Move move, Way way, double acceleration, double jerk) {
     double cap =
         limits
             .rapidMmPerMin()
@@ -154,8 +155,6 @@ public final class FeedPlanner implements EventSink {
     if (limits.blockTimeS().isPresent()) {
       cap = Math.min(cap, move.lengthMm() / limits.blockTimeS().getAsDouble());
     }
-    double acceleration = along(limits.accelerationMmPerS2().orElseThrow(), way);
-    double jerk = limits.jerkMmPerS3().map(j -> along(j, way)).orElse(Double.POSITIVE_INFINITY);
     return Math.min(cap, onCurve(way.radiusMm(), acceleration, jerk));
   }
 
