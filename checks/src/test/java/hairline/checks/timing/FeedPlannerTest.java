@@ -3,9 +3,14 @@ package hairline.checks.timing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hairline.checks.motion.Arc;
 import hairline.checks.motion.Event;
+import hairline.checks.motion.Modes;
 import hairline.checks.motion.Move;
+import hairline.checks.motion.Place;
+import hairline.checks.motion.Position;
 import hairline.checks.setup.AxisValues;
+import hairline.parser.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -104,6 +109,105 @@ class FeedPlannerTest {
     assertThat(first.exitMmPerMin()).isCloseTo(186.45, within(0.005));
     assertThat(first.peakMmPerMin()).isEqualTo(600);
     assertThat(first.entryMmPerMin()).isZero();
+  }
+
+  private static final Modes MODES = new Programs(event -> {}).modes();
+
+  private static Move move(
+      double x0, double y0, double x1, double y1, Optional<Arc> arc, boolean exactStop) {
+    Place at = new Place(0, 1, new Span(1, 2));
+    Position from = new Position(pm(x0), pm(y0), 0, 0, 0, 0, 0);
+    Position to = new Position(pm(x1), pm(y1), 0, 0, 0, 0, 0);
+    double length =
+        arc.map(a -> a.startRadiusMm() * Math.abs(a.sweepRad()))
+            .orElse(StrictMath.hypot(x1 - x0, y1 - y0));
+    return new Move(
+        at,
+        arc.isPresent() ? Move.Kind.ARC_CCW : Move.Kind.LINE,
+        Move.Source.BLOCK,
+        MODES,
+        from,
+        to,
+        from,
+        to,
+        arc,
+        length,
+        OptionalDouble.of(6000),
+        exactStop);
+  }
+
+  private static long pm(double mm) {
+    return Math.round(mm * 1e9);
+  }
+
+  private static List<PlannedMove> run(MotionLimits limits, List<Move> moves) {
+    PlannedFeed feed = new PlannedFeed();
+    List<PlannedMove> planned = new ArrayList<>();
+    FeedPlanner planner =
+        new FeedPlanner(
+            limits,
+            true,
+            feed,
+            event -> {
+              if (event instanceof Move) {
+                planned.add(feed.ofThisMove().orElseThrow());
+              }
+            });
+    moves.forEach(planner::accept);
+    planner.accept(new Event.Ended(moves.get(0).at(), Optional.of("M30"), MODES));
+    return planned;
+  }
+
+  /** v ≤ √(a r); a 2000 mm/s², r 0.1 mm → 848.53 mm/min (exact). */
+  @Test
+  void arcsAreLimitedByTheirCentripetalAcceleration() {
+    Arc turns = new Arc(0, 0, 0.1, 0.1, 20 * Math.PI, false);
+    List<PlannedMove> planned =
+        run(
+            limits(2000, INFINITE, 0.002),
+            List.of(move(0.1, 0, 0.1, 0, Optional.of(turns), false)));
+    assertThat(planned.get(0).peakMmPerMin()).isCloseTo(848.53, within(0.005));
+    // v³ ≤ J r²: 100 000 · 0.01 → 10 mm/s.
+    List<PlannedMove> jerky =
+        run(limits(2000, 1e5, 0.002), List.of(move(0.1, 0, 0.1, 0, Optional.of(turns), false)));
+    assertThat(jerky.get(0).peakMmPerMin()).isCloseTo(600, within(1e-6));
+  }
+
+  @Test
+  void anExactStopEndsAtRestWhereTheWayGoesStraightOn() {
+    for (boolean stops : new boolean[] {true, false}) {
+      List<PlannedMove> planned =
+          run(
+              limits(2000, INFINITE, 0.002),
+              List.of(
+                  move(0, 0, 5, 0, Optional.empty(), stops),
+                  move(5, 0, 10, 0, Optional.empty(), false)));
+      if (stops) {
+        assertThat(planned.get(0).exitMmPerMin()).isZero();
+      } else {
+        assertThat(planned.get(0).exitMmPerMin()).isCloseTo(6000, within(1e-6));
+      }
+    }
+  }
+
+  /** A 3-4-5 direction: the axis that reaches its own limit first sets that of the path. */
+  @Test
+  void eachAxisKeepsItsOwnAcceleration() {
+    MotionLimits limits =
+        new MotionLimits(
+            Optional.of(AxisValues.alongPath(60_000)),
+            Optional.of(
+                AxisValues.perAxis(
+                    OptionalDouble.of(600), OptionalDouble.of(2000), OptionalDouble.of(2000))),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.of(0.002),
+            OptionalInt.of(200));
+    List<PlannedMove> planned =
+        run(limits, List.of(move(0, 0, 0.03, 0.04, Optional.empty(), false)));
+    // 600 / 0.6 = 1000 mm/s² along the path; rest to rest √(a L).
+    assertThat(planned.get(0).peakMmPerMin() / 60)
+        .isCloseTo(StrictMath.sqrt(1000 * 0.05), within(1e-9));
   }
 
   @Test
