@@ -120,6 +120,13 @@ final class CheckCommand implements Action {
   private boolean depths;
 
   @Option(
+      names = "--timeline",
+      description =
+          "Shows the program along its time: speed and growth of the spindle, warm-up, tool"
+              + " changes, measuring, fine cuts (text, json, csv, svg).")
+  private boolean timeline;
+
+  @Option(
       names = "--cell",
       paramLabel = "LENGTH",
       description =
@@ -219,12 +226,16 @@ final class CheckCommand implements Action {
     if (formats.contains(ReportFormat.CSV)
         && !terraces
         && !depths
+        && !timeline
         && !budget
         && sections.isEmpty()) {
       throw Failed.of(Failure.CSV_OF_NOTHING);
     }
     return new Surfaces(
-        wanted, depths, cell == null ? OptionalLong.empty() : OptionalLong.of(Surfaces.cell(cell)));
+        wanted,
+        depths,
+        timeline,
+        cell == null ? OptionalLong.empty() : OptionalLong.of(Surfaces.cell(cell)));
   }
 
   private List<Conditions.WhatIf> whatIf(Sheets sheets) {

@@ -164,7 +164,8 @@ final class CheckRun {
               check.check(file.path(), setup, watcher),
               summary(sink -> ProgramFiles.of(file.path(), sink), setup))
           .withSurface(watcher.shown())
-          .withDepths(watcher.depths());
+          .withDepths(watcher.depths())
+          .withTimeline(watcher.timeline());
     }
     PartProgram program = ((Input.Spooled) input).program();
     Setup setup = setupFor(Optional.empty());
@@ -173,7 +174,8 @@ final class CheckRun {
             check.check(program, setup, watcher),
             summary(sink -> ProgramFiles.alone(program, sink), setup))
         .withSurface(watcher.shown())
-        .withDepths(watcher.depths());
+        .withDepths(watcher.depths())
+        .withTimeline(watcher.timeline());
   }
 
   /** The sheet, which leaves a rule to ask. */

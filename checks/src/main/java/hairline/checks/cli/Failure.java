@@ -35,8 +35,8 @@ enum Failure {
       ExitStatus.USAGE, "--cell `%s` can't be used: %s", "such as --cell 2um; from 0.1 um to 1 mm"),
   CSV_OF_NOTHING(
       ExitStatus.USAGE,
-      "a csv report holds terraces, sections, depths and budgets, and none was asked for",
-      "add --terraces, --depths, --budget, or --section X0,Y0,X1,Y1"),
+      "a csv report holds terraces, sections, depths, timelines and budgets, and none was asked for",
+      "add --terraces, --depths, --timeline, --budget, or --section X0,Y0,X1,Y1"),
   REPORT_WITHOUT_FILE(
       ExitStatus.USAGE, "--report `%s` is no FORMAT=FILE", "such as --report sarif=hairline.sarif"),
   REPORT_FORMAT_UNKNOWN(ExitStatus.USAGE, "there is no report format `%s`", "the formats are %2$s"),

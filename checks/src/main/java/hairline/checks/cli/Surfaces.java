@@ -1,8 +1,9 @@
 package hairline.checks.cli;
 
 import hairline.checks.motion.Event;
-import hairline.checks.motion.EventSink;
 import hairline.checks.rules.DepthWatcher;
+import hairline.checks.rules.Stages;
+import hairline.checks.rules.StagesWatcher;
 import hairline.checks.setup.Length;
 import hairline.checks.setup.LengthText;
 import hairline.checks.setup.MachineKeys;
@@ -14,42 +15,61 @@ import hairline.checks.stock.SectionLine;
 import hairline.checks.stock.StockModel;
 import hairline.checks.stock.SurfaceShown;
 import hairline.checks.stock.SurfaceWanted;
+import hairline.checks.warmth.ProgramTimeline;
+import hairline.checks.warmth.TimelineGatherer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 
 /**
- * What a run shows of the part left.
+ * What a run shows of the part left and of the time on the way.
  *
- * @param wanted what was asked for
+ * @param wanted what was asked for of the part
  * @param depths whether the depths along each move are shown
+ * @param timeline whether the timeline is shown
  * @param cellPm edge of a cell, where it was changed
  */
-record Surfaces(SurfaceWanted wanted, boolean depths, OptionalLong cellPm) {
+record Surfaces(SurfaceWanted wanted, boolean depths, boolean timeline, OptionalLong cellPm) {
   private static final int COORDINATES = 4;
   private static final int MOST_SECTIONS = 100;
   private static final long USUAL_RESOLUTION_PM = 100_000;
   private static final long PARTS_OF_RESOLUTION = 10;
 
   /** Waits for the end of a program. */
-  static class Watcher implements EventSink {
+  static class Watcher implements StagesWatcher {
     private final SurfaceWanted wanted;
+    private final boolean timed;
     private final long cellPm;
     private final long tolerancePm;
     private Optional<SurfaceShown> shown = Optional.empty();
+    private Optional<TimelineGatherer> times = Optional.empty();
 
-    private Watcher(SurfaceWanted wanted, long cellPm, long tolerancePm) {
-      this.wanted = wanted;
+    private Watcher(Surfaces asked, long cellPm, long tolerancePm) {
+      this.wanted = asked.wanted;
+      this.timed = asked.timeline;
       this.cellPm = cellPm;
       this.tolerancePm = tolerancePm;
     }
 
     @Override
+    public void begin(Stages stages) {
+      if (timed) {
+        times = Optional.of(new TimelineGatherer(stages.warmth(), stages.time()));
+      }
+    }
+
+    @Override
     public void accept(Event event) {
+      times.ifPresent(gatherer -> gatherer.accept(event));
       if (event instanceof PartLeft part && wanted.anything()) {
         shown = Optional.of(SurfaceShown.of(part, wanted, cellPm, tolerancePm));
       }
+    }
+
+    /** The timeline, where it was asked for. */
+    Optional<ProgramTimeline> timeline() {
+      return times.map(TimelineGatherer::timeline);
     }
 
     /** The depths along each move, where they were asked for. */
@@ -69,8 +89,8 @@ record Surfaces(SurfaceWanted wanted, boolean depths, OptionalLong cellPm) {
   private static final class DeepWatcher extends Watcher implements DepthWatcher {
     private final DepthsShown.Gatherer gatherer = new DepthsShown.Gatherer();
 
-    private DeepWatcher(SurfaceWanted wanted, long cellPm, long tolerancePm) {
-      super(wanted, cellPm, tolerancePm);
+    private DeepWatcher(Surfaces asked, long cellPm, long tolerancePm) {
+      super(asked, cellPm, tolerancePm);
     }
 
     @Override
@@ -92,7 +112,7 @@ record Surfaces(SurfaceWanted wanted, boolean depths, OptionalLong cellPm) {
     long resolution = setup.get(MachineKeys.RESOLUTION).map(Length::pm).orElse(USUAL_RESOLUTION_PM);
     long cell = StockModel.of(setup, cellPm).cellPm();
     long tolerance = Math.max(1, resolution / PARTS_OF_RESOLUTION);
-    return depths ? new DeepWatcher(wanted, cell, tolerance) : new Watcher(wanted, cell, tolerance);
+    return depths ? new DeepWatcher(this, cell, tolerance) : new Watcher(this, cell, tolerance);
   }
 
   /** The lines that {@code --section} names. */

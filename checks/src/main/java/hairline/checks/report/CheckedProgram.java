@@ -4,6 +4,7 @@ import hairline.checks.finding.ProgramResult;
 import hairline.checks.stock.DepthsShown;
 import hairline.checks.stock.SurfaceShown;
 import hairline.checks.timing.ProgramSummary;
+import hairline.checks.warmth.ProgramTimeline;
 import java.util.Optional;
 
 /**
@@ -14,6 +15,7 @@ import java.util.Optional;
  * @param summary what the program does as a whole, where that was asked for
  * @param surface what is to be seen of the part it leaves, where that was asked for
  * @param depths the depths along each move, where they were asked for
+ * @param timeline the program along its time, where that was asked for
  * @param budgets whether the error budgets of the result are to be shown
  * @param trouble why there was none; empty where there was one
  */
@@ -23,6 +25,7 @@ public record CheckedProgram(
     Optional<ProgramSummary> summary,
     Optional<SurfaceShown> surface,
     Optional<DepthsShown> depths,
+    Optional<ProgramTimeline> timeline,
     boolean budgets,
     Optional<Trouble> trouble) {
 
@@ -34,29 +37,36 @@ public record CheckedProgram(
         summary,
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         false,
         Optional.empty());
   }
 
   /** The same with what is to be seen of the part. */
   public CheckedProgram withSurface(Optional<SurfaceShown> shown) {
-    return new CheckedProgram(name, result, summary, shown, depths, budgets, trouble);
+    return new CheckedProgram(name, result, summary, shown, depths, timeline, budgets, trouble);
   }
 
   /** The same with the depths along each move. */
   public CheckedProgram withDepths(Optional<DepthsShown> shown) {
-    return new CheckedProgram(name, result, summary, surface, shown, budgets, trouble);
+    return new CheckedProgram(name, result, summary, surface, shown, timeline, budgets, trouble);
+  }
+
+  /** The same with its timeline. */
+  public CheckedProgram withTimeline(Optional<ProgramTimeline> shown) {
+    return new CheckedProgram(name, result, summary, surface, depths, shown, budgets, trouble);
   }
 
   /** The same, its error budgets shown or not. */
   public CheckedProgram withBudgets(boolean shown) {
-    return new CheckedProgram(name, result, summary, surface, depths, shown, trouble);
+    return new CheckedProgram(name, result, summary, surface, depths, timeline, shown, trouble);
   }
 
   /** A program that could not be checked. */
   public static CheckedProgram failed(String name, Trouble trouble) {
     return new CheckedProgram(
         name,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),

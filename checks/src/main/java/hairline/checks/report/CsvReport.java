@@ -2,13 +2,16 @@ package hairline.checks.report;
 
 import hairline.checks.budget.Missing;
 import hairline.checks.budget.StepBudget;
+import hairline.checks.cutting.Band;
 import hairline.checks.finding.ProgramResult;
+import hairline.checks.motion.Place;
 import hairline.checks.stock.DepthStretch;
 import hairline.checks.stock.DepthsShown;
 import hairline.checks.stock.Section;
 import hairline.checks.stock.StockModel;
 import hairline.checks.stock.SurfaceShown;
 import hairline.checks.stock.TerraceArea;
+import hairline.checks.warmth.ProgramTimeline;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -16,14 +19,17 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
- * Terraces, sections, depths and error budgets as a table for spreadsheets: comma separated values
- * as RFC 4180 has them, one heading line, all lines with all fields. The field {@code kind} tells
- * which of the others are filled. A text that a spreadsheet would take for a formula gets an
- * apostrophe in front.
+ * Terraces, sections, depths, timelines and error budgets as a table for spreadsheets: comma
+ * separated values as RFC 4180 has them, one heading line, all lines with all fields. The field
+ * {@code kind} tells which of the others are filled. A text that a spreadsheet would take for a
+ * formula gets an apostrophe in front.
  */
 final class CsvReport implements ReportWriter {
   /** The fields. */
@@ -55,7 +61,16 @@ final class CsvReport implements ReportWriter {
     SHARE("share"),
     HALVING_GAINS("halving_gains_um"),
     DISTANCE_TO("distance_to_mm"),
-    DEPTH("depth_um");
+    DEPTH("depth_um"),
+    FROM("from_s"),
+    TO("to_s"),
+    TOOL("tool"),
+    SPEED("speed_rpm"),
+    GROWTH_LOW("growth_low_um"),
+    GROWTH("growth_um"),
+    GROWTH_HIGH("growth_high_um"),
+    DRIFT_FROM("drift_from_um"),
+    DRIFT_TO("drift_to_um");
 
     private final String heading;
 
@@ -95,6 +110,9 @@ final class CsvReport implements ReportWriter {
     if (program.depths().isPresent()) {
       depths(program, program.depths().get());
     }
+    if (program.timeline().isPresent()) {
+      timeline(program, program.timeline().get());
+    }
     if (program.surface().isEmpty()) {
       return;
     }
@@ -123,18 +141,13 @@ final class CsvReport implements ReportWriter {
     for (DepthsShown.Taken move : depths.moves()) {
       for (DepthStretch stretch : move.stretches()) {
         Map<Field, String> row = row(program, "depth", "");
-        row.put(Field.LINE, Integer.toString(move.at().line()));
+        line(program, row, move.at());
         row.put(Field.DISTANCE, SurfaceWords.mm(stretch.fromMm() * 1e9));
         row.put(Field.DISTANCE_TO, SurfaceWords.mm(stretch.toMm() * 1e9));
         if (stretch.depthPm().isPresent()) {
           row.put(Field.DEPTH, SurfaceWords.um(stretch.depthPm().getAsLong()));
         } else {
           row.put(Field.NOTE, "top not known");
-        }
-        if (move.at().file() > 0) {
-          row.put(
-              Field.NOTE,
-              "in " + text(program.result().orElseThrow().files().get(move.at().file())));
         }
         row(row);
       }
@@ -143,6 +156,72 @@ final class CsvReport implements ReportWriter {
       Map<Field, String> row = row(program, "depth", "");
       row.put(Field.NOTE, "the rest is left out: too many stretches");
       row(row);
+    }
+  }
+
+  private void timeline(CheckedProgram program, ProgramTimeline timeline) throws IOException {
+    for (ProgramTimeline.Point point : timeline.points()) {
+      Map<Field, String> row = row(program, "spindle", "");
+      row.put(Field.FROM, SurfaceWords.number(point.seconds()));
+      if (point.rpm().isPresent()) {
+        row.put(Field.SPEED, SurfaceWords.number(point.rpm().getAsDouble()));
+      }
+      growth(row, point.growthUm());
+      row.put(Field.NOTE, !timeline.growthTold() || point.known() ? "" : "growth within bounds");
+      row(row);
+    }
+    for (ProgramTimeline.Mark mark : timeline.marks()) {
+      Map<Field, String> row = row(program, mark.kind().words(), "");
+      times(row, mark.fromSeconds(), mark.toSeconds(), mark.tool());
+      line(program, row, mark.at());
+      growth(row, mark.growthUm());
+      if (!mark.known()) {
+        row.put(Field.NOTE, "duration not known");
+      }
+      row(row);
+    }
+    cuts(program, "fine cut", timeline.fineCuts());
+    cuts(program, "other cut", timeline.otherCuts());
+    for (String note : timeline.notes()) {
+      Map<Field, String> row = row(program, "timeline", "");
+      row.put(Field.NOTE, note);
+      row(row);
+    }
+  }
+
+  private void cuts(CheckedProgram program, String kind, List<ProgramTimeline.Cutting> cuts)
+      throws IOException {
+    for (ProgramTimeline.Cutting cut : cuts) {
+      Map<Field, String> row = row(program, kind, "");
+      times(row, cut.fromSeconds(), cut.toSeconds(), cut.tool());
+      line(program, row, cut.first());
+      cut.driftAtStartUm()
+          .ifPresent(um -> row.put(Field.DRIFT_FROM, SurfaceWords.number(um.typical())));
+      cut.driftAtEndUm()
+          .ifPresent(um -> row.put(Field.DRIFT_TO, SurfaceWords.number(um.typical())));
+      row(row);
+    }
+  }
+
+  private static void times(Map<Field, String> row, double from, double to, OptionalInt tool) {
+    row.put(Field.FROM, SurfaceWords.number(from));
+    row.put(Field.TO, SurfaceWords.number(to));
+    tool.ifPresent(number -> row.put(Field.TOOL, Integer.toString(number)));
+  }
+
+  private static void growth(Map<Field, String> row, Optional<Band> um) {
+    um.ifPresent(
+        band -> {
+          row.put(Field.GROWTH_LOW, SurfaceWords.number(band.low()));
+          row.put(Field.GROWTH, SurfaceWords.number(band.typical()));
+          row.put(Field.GROWTH_HIGH, SurfaceWords.number(band.high()));
+        });
+  }
+
+  private static void line(CheckedProgram program, Map<Field, String> row, Place at) {
+    row.put(Field.LINE, Integer.toString(at.line()));
+    if (at.file() > 0) {
+      row.put(Field.NOTE, "in " + text(program.result().orElseThrow().files().get(at.file())));
     }
   }
 

@@ -23,7 +23,7 @@ import java.util.Optional;
  * version's first number changes when a reader of the one before might misread it.
  */
 final class JsonReport implements ReportWriter {
-  static final String SCHEMA_VERSION = "1.3";
+  static final String SCHEMA_VERSION = "1.4";
 
   private final JsonGenerator json;
   private final OutputStream out;
@@ -90,6 +90,9 @@ final class JsonReport implements ReportWriter {
     }
     if (program.depths().isPresent()) {
       depths(program.result().orElseThrow(), program.depths().get());
+    }
+    if (program.timeline().isPresent()) {
+      TimelineJson.write(json, program.result().orElseThrow(), program.timeline().get());
     }
     if (program.budgets()) {
       budgets(program.result().orElseThrow());

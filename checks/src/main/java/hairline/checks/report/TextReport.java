@@ -97,6 +97,12 @@ final class TextReport implements ReportWriter {
     if (program.depths().isPresent()) {
       part(DepthsText.of(program.depths().get(), options.verbose()));
     }
+    if (program.timeline().isPresent()) {
+      for (SurfaceText.Part part :
+          TimelineText.of(program.timeline().get(), columns(), options.verbose())) {
+        part(part);
+      }
+    }
     if (program.budgets()) {
       budgets(result);
     }

@@ -61,6 +61,9 @@ final class Run {
     this.rules = selection.rules(setup.get(RuleKeys.SKIP).orElse(List.of()));
     this.collector = new Collector(accepts, hidesInBlock(rules));
     this.stages = Stages.before(setup, cellPm, watcher instanceof DepthWatcher, this::dispatch);
+    if (watcher instanceof StagesWatcher reader) {
+      reader.begin(stages);
+    }
     Map<String, Level> levels = levels(setup);
     for (Rule rule : rules) {
       rule.begin(

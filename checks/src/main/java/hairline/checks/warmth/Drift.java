@@ -115,6 +115,19 @@ public final class Drift {
         : Optional.of(new Band(leastUm[0], (leastUm[0] + mostUm[0]) / 2, mostUm[0]));
   }
 
+  /**
+   * From the least it can be to the most, for all figures of the sheet and all that is not known;
+   * the typical value stands in the middle of its bounds. Empty where it has none.
+   */
+  public Optional<Band> rangeUm() {
+    if (unbounded) {
+      return Optional.empty();
+    }
+    Band least = SpindleGrowth.band(leastUm);
+    Band most = SpindleGrowth.band(mostUm);
+    return Optional.of(new Band(least.low(), (least.typical() + most.typical()) / 2, most.high()));
+  }
+
   /** The middle of its bounds; empty where it has none. */
   public Optional<Band> middleUm() {
     if (unbounded) {

@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Follows growth through the stretches in which the spindle goes on as it does. */
 final class GrowthFollower {
@@ -32,11 +31,6 @@ final class GrowthFollower {
   /** The spindle is so for this time. */
   void pass(SpindleState spindle, TimeTaken time, Place at) {
     pass(Speeds.of(spindle, figures), time, at);
-  }
-
-  /** A warm-up code: the spindle turns, at this speed where it is known. */
-  void warmUp(OptionalDouble rpm, TimeTaken time, Place at) {
-    pass(new SpindleState(SpindleState.Kind.TURNING, rpm), time, at);
   }
 
   private void pass(Speeds now, TimeTaken time, Place at) {

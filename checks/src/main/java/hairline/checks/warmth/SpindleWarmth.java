@@ -110,6 +110,7 @@ public final class SpindleWarmth implements EventSink {
   private Optional<Place> speedChangedAt = Optional.empty();
   private TimePoint speedChangedTime = TimePoint.START;
   private boolean capReported;
+  private Optional<SpindleTrace> trace = Optional.empty();
 
   /**
    * A stage before {@code next}.
@@ -142,6 +143,11 @@ public final class SpindleWarmth implements EventSink {
         demand.validForSeconds().orElse(0),
         demand.idleSeconds(),
         demand.before());
+  }
+
+  /** Tells what the spindle does to this one as well; from the program's beginning on. */
+  void traceTo(SpindleTrace to) {
+    trace = Optional.of(to);
   }
 
   // What rules ask.
@@ -442,10 +448,10 @@ public final class SpindleWarmth implements EventSink {
     }
     boolean slow = rpm.isPresent() && rpm.getAsDouble() < demand.minRpm().orElse(0);
     TimeTaken taken = time.since(stretchStart);
+    double fromSeconds = stretchStart.atLeastSeconds();
     stretchStart = time.now();
     continueRun(at);
-    OptionalDouble turning = rpm;
-    growth.ifPresent(follower -> follower.warmUp(turning, taken, at));
+    pass(new SpindleState(SpindleState.Kind.TURNING, rpm), fromSeconds, taken, at);
     turned(taken, rpm, !slow, false, at);
     if (slow) {
       worst.turn();
@@ -537,12 +543,13 @@ public final class SpindleWarmth implements EventSink {
     if (taken.atMostSeconds() == 0) {
       return;
     }
+    double fromSeconds = stretchStart.atLeastSeconds();
     stretchStart = time.now();
     for (Gap gap : taken.gaps()) {
       String reason = gap.cause().reason();
       doubts.putIfAbsent(reason, new Doubt(reason, gap.cause().key(), Optional.of(gap.at())));
     }
-    growth.ifPresent(follower -> follower.pass(spindle, taken, lastAt));
+    pass(spindle, fromSeconds, taken, lastAt);
     worse(worst, spindle, taken);
     if (!blockDeletable) {
       worse(withoutDeletable, spindleWithoutDeletable, taken);
@@ -563,6 +570,19 @@ public final class SpindleWarmth implements EventSink {
       stood(taken);
     }
     forgetDoubts();
+  }
+
+  /** The spindle grows in a stretch, which is traced where that is asked for. */
+  private void pass(SpindleState state, double fromSeconds, TimeTaken taken, Place at) {
+    if (trace.isEmpty()) {
+      growth.ifPresent(follower -> follower.pass(state, taken, at));
+      return;
+    }
+    Optional<GrowthPoint> before = growth.map(follower -> follower.point(state));
+    growth.ifPresent(follower -> follower.pass(state, taken, at));
+    trace
+        .get()
+        .pass(state, fromSeconds, taken, before, growth.map(follower -> follower.point(state)));
   }
 
   /** Whether what the spindle has run in sum is a warm-up because it has grown enough. */

@@ -304,6 +304,7 @@ class SurfaceReportsTest {
             one.summary(),
             one.surface(),
             one.depths(),
+            one.timeline(),
             one.budgets(),
             one.trouble());
     List<CheckedProgram> many = new ArrayList<>(java.util.Collections.nCopies(14, one));

@@ -49,6 +49,8 @@ public final class Programs {
   private boolean deletable;
   private boolean sameBlock;
   private boolean asCuts;
+  private boolean cutting;
+  private boolean fine;
 
   public Programs(EventSink sink) {
     this.sink = sink;
@@ -78,6 +80,14 @@ public final class Programs {
   /** Moves come as cuts from now on, as behind the stage that makes cuts of them. */
   public Programs asCuts() {
     asCuts = true;
+    return this;
+  }
+
+  /** Feed moves remove material from now on. */
+  public Programs cutting(boolean finely) {
+    asCuts = true;
+    cutting = true;
+    fine = finely;
     return this;
   }
 
@@ -304,10 +314,10 @@ public final class Programs {
     return this;
   }
 
-  private static Cut cut(Move move) {
+  private Cut cut(Move move) {
     return new Cut(
         move,
-        Contact.NO,
+        cutting && move.isFeed() ? Contact.YES : Contact.NO,
         ContactBasis.RAPID,
         Optional.empty(),
         List.of(),
@@ -315,7 +325,7 @@ public final class Programs {
         OptionalDouble.empty(),
         false,
         Optional.empty(),
-        false,
+        fine,
         false,
         false,
         Cut.NO_LEVEL,

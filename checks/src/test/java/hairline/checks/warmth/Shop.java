@@ -47,6 +47,7 @@ final class Shop {
   private final ProgramTime time = new ProgramTime();
   private final List<Event> events = new ArrayList<>();
   private final SpindleWarmth warmth;
+  private Optional<TimelineGatherer> gatherer = Optional.empty();
   private final Programs program;
 
   Shop() {
@@ -58,8 +59,23 @@ final class Shop {
   }
 
   Shop(WarmUpDemand demand, TimeTable times, Optional<GrowthFigures> growth) {
-    warmth = new SpindleWarmth(demand, time, growth, events::add);
+    warmth = new SpindleWarmth(demand, time, growth, this::take);
     program = new Programs(new Timeline(times, new PlannedFeed(), time, warmth));
+  }
+
+  private void take(Event event) {
+    events.add(event);
+    gatherer.ifPresent(timeline -> timeline.accept(event));
+  }
+
+  /** The same with a timeline; before the program begins. */
+  Shop withTimeline() {
+    gatherer = Optional.of(new TimelineGatherer(warmth, time));
+    return this;
+  }
+
+  ProgramTimeline timeline() {
+    return gatherer.orElseThrow().timeline();
   }
 
   Programs program() {

@@ -1,0 +1,116 @@
+package hairline.checks.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** {@code check --timeline} on the demo. */
+class TimelineOptionTest {
+  private static final String DEMO = "../programs/mixer-insert/mixer-insert.nc";
+  private static final String ONE_RULE = "--only=step-below-smallest";
+
+  private static Ran ran(String format) {
+    Ran ran = Ran.of("check", ONE_RULE, "--timeline", "--format=" + format, DEMO);
+    assertThat(ran.err()).isEmpty();
+    return ran;
+  }
+
+  private static JsonNode timeline() throws IOException {
+    return new ObjectMapper().readTree(ran("json").out()).at("/programs/0/timeline");
+  }
+
+  @Test
+  void theWarmUpOfTheDemoGrowsTheSpindleAsItsSheetSays() throws IOException {
+    JsonNode timeline = timeline();
+    // Run-up 1.5 s, then 12 min at 30000 rpm; 9 µm at 50000 rpm, exponent 1.5, 6 min.
+    double um = 9 * StrictMath.pow(0.6, 1.5) * (1 - StrictMath.exp(-721.5 / 360));
+    List<Double> grown = new ArrayList<>();
+    for (JsonNode point : timeline.get("points")) {
+      if (Math.abs(point.get("seconds").asDouble() - 721.5) < 1e-6) {
+        grown.add(point.get("growthUm").get("typical").asDouble());
+      }
+    }
+    assertThat(grown).isNotEmpty().allSatisfy(g -> assertThat(g).isCloseTo(um, within(1e-9)));
+    List<String> marks = new ArrayList<>();
+    timeline
+        .get("marks")
+        .forEach(
+            m ->
+                marks.add(
+                    m.get("kind").asText()
+                        + " "
+                        + m.get("at").get("line").asText()
+                        + (m.has("tool") ? " T" + m.get("tool").asText() : "")));
+    assertThat(marks)
+        .containsExactly(
+            "warm-up 8",
+            "tool change 10 T1",
+            "measuring 12 T1",
+            "tool change 37 T3",
+            "measuring 39 T3",
+            "tool change 135 T5",
+            "measuring 137 T5");
+    assertThat(timeline.get("fineCuts").size()).isPositive();
+    assertThat(timeline.get("notes")).isEmpty();
+  }
+
+  @Test
+  void itIsAsTheSchemaHasIt() throws IOException {
+    String text = ran("json").out();
+    Schema schema =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(
+                SchemaLocation.of("urn:hairline:report:1"),
+                new String(
+                    TimelineOptionTest.class
+                        .getResourceAsStream("/hairline/checks/report/report.schema.json")
+                        .readAllBytes(),
+                    StandardCharsets.UTF_8),
+                InputFormat.JSON);
+    assertThat(schema.validate(text, InputFormat.JSON)).isEmpty();
+    assertThat(schema.validate(text.replace("growthUm", "growth"), InputFormat.JSON))
+        .as("the schema can tell")
+        .isNotEmpty();
+  }
+
+  @Test
+  void theTextHasLanesAndRows() {
+    String text = ran("text").out();
+    assertThat(text)
+        .contains("timeline  at least 13.5 min")
+        .contains("W warm-up  T tool change  M measuring")
+        .containsPattern("0:01.5 +12:01.5 +30000 +0.01[0-9] +3.619 +warm-up, line 8")
+        .containsPattern("12:41.3 +12:53.3 +50000 .*measuring T3, line 39")
+        .containsPattern("fine cuts T3, lines [0-9]+ to 132\n")
+        .contains("since measuring ");
+    text.lines().forEach(line -> assertThat(line.codePointCount(0, line.length())).isLessThan(130));
+  }
+
+  @Test
+  void theTableHasARowForEachPoint() throws IOException {
+    String[] rows = ran("csv").out().split("\r\n");
+    long spindle = List.of(rows).stream().filter(row -> row.contains(",spindle,")).count();
+    assertThat(spindle).isEqualTo(timeline().get("points").size());
+    assertThat(rows).anySatisfy(row -> assertThat(row).contains(",measuring,"));
+    assertThat(rows).anySatisfy(row -> assertThat(row).contains(",fine cut,"));
+  }
+
+  @Test
+  void withoutAskingItIsNotThere() throws IOException {
+    Ran ran = Ran.of("check", ONE_RULE, "--format=json", DEMO);
+    assertThat(new ObjectMapper().readTree(ran.out()).at("/programs/0").has("timeline")).isFalse();
+    assertThat(Ran.of("check", ONE_RULE, DEMO).out()).doesNotContain("timeline");
+  }
+}
