@@ -161,7 +161,7 @@ final class CheckRun {
       Setup setup = setupFor(Optional.of(file.path()));
       Surfaces.Watcher watcher = surfaces.watcher(setup);
       return CheckedProgram.of(
-              check.check(file.path(), setup, watcher),
+              check.check(file.path(), setup, watcher.sink()),
               summary(sink -> ProgramFiles.of(file.path(), sink), setup))
           .withSurface(watcher.shown())
           .withDepths(watcher.depths())
@@ -171,7 +171,7 @@ final class CheckRun {
     Setup setup = setupFor(Optional.empty());
     Surfaces.Watcher watcher = surfaces.watcher(setup);
     return CheckedProgram.of(
-            check.check(program, setup, watcher),
+            check.check(program, setup, watcher.sink()),
             summary(sink -> ProgramFiles.alone(program, sink), setup))
         .withSurface(watcher.shown())
         .withDepths(watcher.depths())

@@ -1,7 +1,9 @@
 package hairline.checks.cli;
 
 import hairline.checks.motion.Event;
+import hairline.checks.motion.EventSink;
 import hairline.checks.rules.DepthWatcher;
+import hairline.checks.rules.ProgramCheck;
 import hairline.checks.rules.Stages;
 import hairline.checks.rules.StagesWatcher;
 import hairline.checks.setup.Length;
@@ -70,6 +72,11 @@ record Surfaces(SurfaceWanted wanted, boolean depths, boolean timeline, Optional
     /** The timeline, where it was asked for. */
     Optional<ProgramTimeline> timeline() {
       return times.map(TimelineGatherer::timeline);
+    }
+
+    /** Who watches the run: nobody, where nothing is to be shown. */
+    EventSink sink() {
+      return wanted.anything() || times.isPresent() || depths().isPresent() ? this : ProgramCheck.NOBODY;
     }
 
     /** The depths along each move, where they were asked for. */

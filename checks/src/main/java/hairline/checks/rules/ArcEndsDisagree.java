@@ -6,11 +6,11 @@ import hairline.checks.finding.Occurrence;
 import hairline.checks.finding.Quantities;
 import hairline.checks.motion.Arc;
 import hairline.checks.motion.Event.ArcImpossible;
+import hairline.checks.motion.Move;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.setup.ControlKeys;
 import hairline.checks.setup.Length;
-import hairline.checks.stock.Cut;
 
 /** An arc with ends that lie at different distances from its centre. */
 @AutoService(Rule.class)
@@ -30,17 +30,15 @@ public final class ArcEndsDisagree implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    on.event(
-        Cut.class,
-        cut ->
-            cut.move()
-                .arc()
+    on.move(
+        move ->
+            move.arc()
                 .filter(arc -> !arc.radiusForm())
                 .ifPresent(
                     arc ->
                         context
-                            .need(ControlKeys.ARC_TOLERANCE, cut.at())
-                            .ifPresent(tolerance -> judge(context, cut, arc, tolerance))));
+                            .need(ControlKeys.ARC_TOLERANCE, move.at())
+                            .ifPresent(tolerance -> judge(context, move, arc, tolerance))));
     on.event(ArcImpossible.class, arc -> impossible(context, arc));
   }
 
@@ -67,7 +65,7 @@ public final class ArcEndsDisagree implements Rule {
     context.report(occurrence);
   }
 
-  private static void judge(RuleContext context, Cut cut, Arc arc, Length tolerance) {
+  private static void judge(RuleContext context, Move move, Arc arc, Length tolerance) {
     double differenceUm = Math.abs(arc.startRadiusMm() - arc.endRadiusMm()) * 1000;
     // The radii are doubles of stored values: their error is far below a picometre's thousandth.
     if (differenceUm <= tolerance.um() + 1e-6) {
@@ -76,7 +74,7 @@ public final class ArcEndsDisagree implements Rule {
     context.report(
         context
             .occurrence(
-                cut.at(),
+                move.at(),
                 "radius "
                     + Quantities.significant(arc.startRadiusMm(), 7)
                     + " mm at the start, "
@@ -91,7 +89,7 @@ public final class ArcEndsDisagree implements Rule {
             .figure("endRadius", arc.endRadiusMm(), "mm")
             .figure("difference", differenceUm, "µm")
             .figure("allowed", tolerance.um(), "µm")
-            .operation(cut.move().modes().operation())
+            .operation(move.modes().operation())
             .cause("radii")
             .severity(differenceUm));
   }

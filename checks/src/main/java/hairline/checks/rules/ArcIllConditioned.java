@@ -10,7 +10,6 @@ import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.setup.Length;
 import hairline.checks.setup.MachineKeys;
-import hairline.checks.stock.Cut;
 
 /** An arc in radius form near a half or a full circle. */
 @AutoService(Rule.class)
@@ -38,30 +37,28 @@ public final class ArcIllConditioned implements Rule {
         .need(MachineKeys.RESOLUTION)
         .ifPresent(
             resolution ->
-                on.event(
-                    Cut.class,
-                    cut ->
-                        cut.move()
-                            .arc()
+                on.move(
+                    move ->
+                        move.arc()
                             .filter(Arc::radiusForm)
-                            .ifPresent(arc -> judge(context, cut, arc, resolution))));
+                            .ifPresent(arc -> judge(context, move, arc, resolution))));
   }
 
-  private static void judge(RuleContext context, Cut cut, Arc arc, Length resolution) {
+  private static void judge(RuleContext context, Move move, Arc arc, Length resolution) {
     double sweepDeg = Math.abs(StrictMath.toDegrees(arc.sweepRad()));
     boolean nearHalf = sweepDeg > HALF_FROM_DEG && sweepDeg < HALF_TO_DEG;
     if (!nearHalf && sweepDeg <= NEARLY_FULL_DEG) {
       return;
     }
     double endMovesMm = resolution.mm() / 2;
-    double centreMovesUm = centreMovesMm(cut.move(), arc.startRadiusMm(), endMovesMm) * 1000;
+    double centreMovesUm = centreMovesMm(move, arc.startRadiusMm(), endMovesMm) * 1000;
     if (centreMovesUm <= resolution.um()) {
       return;
     }
     context.report(
         context
             .occurrence(
-                cut.at(),
+                move.at(),
                 "an arc of "
                     + Quantities.significant(sweepDeg, 5)
                     + "° in radius form: "
@@ -82,7 +79,7 @@ public final class ArcIllConditioned implements Rule {
             .figure("centreMoves", centreMovesUm, "µm")
             .figure("allowed", resolution.um(), "µm")
             .figure("endMoves", endMovesMm * 1000, "µm")
-            .operation(cut.move().modes().operation())
+            .operation(move.modes().operation())
             .cause("radius form")
             .severity(centreMovesUm));
   }

@@ -8,11 +8,11 @@ import hairline.checks.finding.Quantities;
 import hairline.checks.motion.Event.Dwelled;
 import hairline.checks.motion.Event.Ended;
 import hairline.checks.motion.Event.Stopped;
+import hairline.checks.motion.Move;
 import hairline.checks.motion.Place;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.setup.ControlKeys;
-import hairline.checks.stock.Cut;
 import java.util.Optional;
 
 /** Blocks at the programmed feed are used up faster than the control makes them ready. */
@@ -65,25 +65,24 @@ public final class BlocksStarve implements Rule {
     }
     Reader reader = new Reader(blockTimeS.get() * 1000, lookAhead.get());
     Tally[] tally = {reader.tally(0)};
-    on.event(
-        Cut.class,
-        cut -> {
-          int operation = cut.move().modes().operation();
+    on.move(
+        move -> {
+          int operation = move.modes().operation();
           if (operation != tally[0].operation) {
             speak(context, tally[0], reader);
             tally[0] = reader.tally(operation);
           }
-          count(tally[0], cut, reader);
+          count(tally[0], move, reader);
         });
     on.event(Dwelled.class, dwell -> tally[0].queue.fill());
     on.event(Stopped.class, stop -> tally[0].queue.fill());
     on.event(Ended.class, end -> speak(context, tally[0], reader));
   }
 
-  private static void count(Tally tally, Cut cut, Reader reader) {
-    double feedMmPerMin = cut.move().feedMmPerMin().orElse(0);
-    double lengthMm = cut.move().lengthMm();
-    if (!cut.move().isFeed() || feedMmPerMin <= 0 || lengthMm <= 0) {
+  private static void count(Tally tally, Move move, Reader reader) {
+    double feedMmPerMin = move.feedMmPerMin().orElse(0);
+    double lengthMm = move.lengthMm();
+    if (!move.isFeed() || feedMmPerMin <= 0 || lengthMm <= 0) {
       // How long it takes is not known here: the control is taken to catch up.
       tally.queue.fill();
       return;
@@ -96,7 +95,7 @@ public final class BlocksStarve implements Rule {
     tally.waitedFor++;
     tally.waitMs += waitMs;
     if (tally.first.isEmpty()) {
-      tally.first = Optional.of(cut.at());
+      tally.first = Optional.of(move.at());
     }
     double heldMmPerMin = Starving.feedHeldMmPerMin(lengthMm, reader.blockTimeMs());
     if (heldMmPerMin < tally.leastHeldMmPerMin) {

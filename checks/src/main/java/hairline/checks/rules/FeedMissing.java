@@ -7,7 +7,6 @@ import hairline.checks.motion.Move;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.rules.RuleInfo.Scope;
-import hairline.checks.stock.Cut;
 
 /** A feed move before any feed word, or at feed zero. */
 @AutoService(Rule.class)
@@ -34,10 +33,8 @@ public final class FeedMissing implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    on.event(
-        Cut.class,
-        cut -> {
-          Move move = cut.move();
+    on.move(
+        move -> {
           if (move.isFeed() && move.feedMmPerMin().orElse(0) <= 0) {
             judge(context, move);
           }

@@ -30,6 +30,7 @@ public final class FeedNotReached implements Rule {
           Level.WARNING,
           Group.MOTION,
           "the feed that the machine reaches makes no chip, the programmed one would",
+          Need.OVERLAP,
           Need.TIMING);
 
   /** Part of the contact length that may rub. */

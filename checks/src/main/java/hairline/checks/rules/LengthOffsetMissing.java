@@ -22,6 +22,7 @@ public final class LengthOffsetMissing implements Rule {
               Level.ERROR,
               Group.STATE,
               "a tool moves Z in work coordinates without its length offset",
+              Need.OVERLAP,
               Need.STATE)
           .withoutLimit("an offset is in force or it is not");
 

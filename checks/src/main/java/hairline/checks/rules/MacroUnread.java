@@ -17,7 +17,6 @@ import hairline.checks.motion.Position;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.rules.RuleInfo.Scope;
-import hairline.checks.stock.Cut;
 import hairline.parser.Block;
 import hairline.parser.Problem;
 import java.util.BitSet;
@@ -28,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** A statement of a macro language beyond the grammar. */
 @AutoService(Rule.class)
@@ -80,7 +80,7 @@ public final class MacroUnread implements Rule {
     on.event(BlockProblem.class, followed::problem);
     on.event(BlockStarted.class, followed::started);
     on.event(BecameUnknown.class, followed::unknown);
-    on.event(Cut.class, cut -> followed.moved(cut.move()));
+    on.move(followed::moved);
     on.event(StepBudgetReached.class, budget -> followed.end());
     on.event(Ended.class, end -> followed.end());
   }
@@ -93,7 +93,7 @@ public final class MacroUnread implements Rule {
     // What was known ahead of a statement, as places in all(modes), and may be lost since.
     private final BitSet modesBefore = new BitSet();
     private final Set<Axis> axesBefore = EnumSet.noneOf(Axis.class);
-    private final Set<Axis> axesKnown = EnumSet.noneOf(Axis.class);
+    private @Nullable Move lastMove;
     private Optional<BlockStarted> block = Optional.empty();
     private boolean blockMoves;
     private boolean blockIsUnsure;
@@ -115,6 +115,9 @@ public final class MacroUnread implements Rule {
     }
 
     void started(BlockStarted event) {
+      if (statements.isEmpty()) {
+        return;
+      }
       closeBlock();
       Optional<Statement> statement =
           Optional.ofNullable(statements.get(Line.of(event.at())))
@@ -122,13 +125,18 @@ public final class MacroUnread implements Rule {
       if (statement.isPresent()) {
         current = statement;
         statement.get().carriedOut = true;
-        List<Modal<?>> before = all(event.modes());
-        for (int i = 0; i < before.size(); i++) {
-          if (!before.get(i).isUnknown()) {
+        List<Modal<?>> modes = all(event.modes());
+        for (int i = 0; i < modes.size(); i++) {
+          if (!modes.get(i).isUnknown()) {
             modesBefore.set(i);
           }
         }
-        axesBefore.addAll(axesKnown);
+        Move before = lastMove;
+        for (Axis axis : Axis.values()) {
+          if (before != null && before.to().knows(axis)) {
+            axesBefore.add(axis);
+          }
+        }
       } else {
         block = Optional.of(event);
         blockIsUnsure = lost(event.modes());
@@ -162,17 +170,17 @@ public final class MacroUnread implements Rule {
 
     void moved(Move move) {
       blockMoves = true;
-      blockIsUnsure |= lacks(move.from()) || lacks(move.to());
-      axesKnown.clear();
-      for (Axis axis : Axis.values()) {
-        if (move.to().knows(axis)) {
-          axesKnown.add(axis);
-        }
-      }
+      blockIsUnsure |= !axesBefore.isEmpty() && (lacks(move.from()) || lacks(move.to()));
+      lastMove = move;
     }
 
     private boolean lacks(Position position) {
-      return axesBefore.stream().anyMatch(axis -> !position.knows(axis));
+      for (Axis axis : axesBefore) {
+        if (!position.knows(axis)) {
+          return true;
+        }
+      }
+      return false;
     }
 
     void unknown(BecameUnknown event) {

@@ -6,7 +6,6 @@ import hairline.checks.finding.Quantities;
 import hairline.checks.motion.Axis;
 import hairline.checks.motion.Event.CoordinateTooLarge;
 import hairline.checks.motion.Extent;
-import hairline.checks.motion.Modal;
 import hairline.checks.motion.Modes;
 import hairline.checks.motion.Move;
 import hairline.checks.rules.RuleInfo.Group;
@@ -18,12 +17,13 @@ import hairline.checks.setup.LengthOffsetUse;
 import hairline.checks.setup.LengthRange;
 import hairline.checks.setup.MachineKeys;
 import hairline.checks.setup.Offset;
+import hairline.checks.setup.Tool;
 import hairline.checks.setup.ToolKeys;
-import hairline.checks.stock.Cut;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** A move leaves the travel of an axis, where offset and tool length are known. */
 @AutoService(Rule.class)
@@ -58,7 +58,8 @@ public final class OutsideTravel implements Rule {
           .need(place.travel())
           .ifPresent(
               travel -> {
-                on.event(Cut.class, cut -> judge(context, cut, place, travel));
+                Shifts shifts = new Shifts(context, place);
+                on.move(move -> judge(context, move, shifts, travel));
                 on.event(
                     CoordinateTooLarge.class,
                     event -> {
@@ -88,26 +89,26 @@ public final class OutsideTravel implements Rule {
             .cause(place.axis() + " too large"));
   }
 
-  private static void judge(RuleContext context, Cut cut, MachineAxis place, LengthRange travel) {
-    Move move = cut.move();
-    if (move.source() == Move.Source.MACHINE || !moves(move, place.axis())) {
+  private static void judge(RuleContext context, Move move, Shifts shifts, LengthRange travel) {
+    Axis axis = shifts.place.axis();
+    if (move.source() == Move.Source.MACHINE || !moves(move, axis)) {
       return;
     }
     // A straight move reaches farthest at its ends, and its start was the end of another.
-    Optional<Extent> extent =
-        move.arc().isPresent()
-            ? Extent.of(move, place.axis())
-            : Optional.of(new Extent(move.to().get(place.axis()), move.to().get(place.axis())));
-    OptionalLong shiftPm = shiftPm(context, cut, place);
-    if (extent.isEmpty() || shiftPm.isEmpty()) {
+    long lowest = move.to().get(axis);
+    long highest = lowest;
+    if (move.arc().isPresent()) {
+      Extent extent = Extent.of(move, axis).orElse(new Extent(lowest, highest));
+      lowest = extent.lowest();
+      highest = extent.highest();
+    }
+    if (!shifts.find(move)) {
       return;
     }
-    long least = sum(extent.get().lowest(), shiftPm.getAsLong());
-    long most = sum(extent.get().highest(), shiftPm.getAsLong());
-    if (least < travel.lo().pm()) {
-      speak(context, cut, place, extent.get().lowest(), travel.lo().pm(), shiftPm.getAsLong());
-    } else if (most > travel.hi().pm()) {
-      speak(context, cut, place, extent.get().highest(), travel.hi().pm(), shiftPm.getAsLong());
+    if (sum(lowest, shifts.pm) < travel.lo().pm()) {
+      speak(context, move, shifts.place, lowest, travel.lo().pm(), shifts.pm);
+    } else if (sum(highest, shifts.pm) > travel.hi().pm()) {
+      speak(context, move, shifts.place, highest, travel.hi().pm(), shifts.pm);
     }
   }
 
@@ -131,48 +132,88 @@ public final class OutsideTravel implements Rule {
   }
 
   /** What leads from work to machine coordinates: the offset, and in Z the tool's length. */
-  private static OptionalLong shiftPm(RuleContext context, Cut cut, MachineAxis place) {
-    Modes modes = cut.move().modes();
-    Optional<String> name = modes.workOffset().value();
-    if (name.isEmpty()) {
-      context.notChecked("the work offset is not known", cut.at());
-      return OptionalLong.empty();
-    }
-    Optional<Offset> offset = context.setup().offset(name.get());
-    Optional<Length> zero = offset.flatMap(place.offset());
-    if (zero.isEmpty()) {
-      context.notChecked(
-          "offsets." + name.get() + "." + place.axis() + " is not on the sheet", cut.at());
-      return OptionalLong.empty();
-    }
-    if (place.axis() != Axis.Z || !isLengthApplied(context, cut, modes)) {
-      return OptionalLong.of(zero.get().pm());
-    }
-    if (cut.tool().isEmpty()) {
-      context.notChecked("the tool in the spindle is not known or not on the sheet", cut.at());
-      return OptionalLong.empty();
-    }
-    return context
-        .need(cut.tool().get(), ToolKeys.LENGTH, cut.at())
-        .map(length -> OptionalLong.of(Math.addExact(zero.get().pm(), length.pm())))
-        .orElse(OptionalLong.empty());
-  }
+  private static final class Shifts {
+    private final RuleContext context;
+    private final MachineAxis place;
+    private final boolean automatic;
+    private @Nullable Modes known;
+    private long pm;
 
-  private static boolean isLengthApplied(RuleContext context, Cut cut, Modes modes) {
-    Modal<Integer> number = modes.lengthOffset();
-    return context
-            .need(ControlKeys.LENGTH_OFFSET, cut.at())
-            .equals(Optional.of(LengthOffsetUse.AUTOMATIC))
-        || number.value().map(n -> n != 0).orElse(false);
+    Shifts(RuleContext context, MachineAxis place) {
+      this.context = context;
+      this.place = place;
+      this.automatic =
+          context
+              .setup()
+              .resolve(ControlKeys.LENGTH_OFFSET)
+              .value()
+              .equals(Optional.of(LengthOffsetUse.AUTOMATIC));
+    }
+
+    /** Whether the shift of a move is known; then it stands in {@code pm}. */
+    boolean find(Move move) {
+      if (move.modes() == known) {
+        return true;
+      }
+      known = null;
+      OptionalLong shift = shiftPm(move);
+      if (shift.isEmpty()) {
+        return false;
+      }
+      pm = shift.getAsLong();
+      // As long as something is missing, it is told of every move.
+      if (place.axis() != Axis.Z || context.setup().get(ControlKeys.LENGTH_OFFSET).isPresent()) {
+        known = move.modes();
+      }
+      return true;
+    }
+
+    private OptionalLong shiftPm(Move move) {
+      Modes modes = move.modes();
+      Optional<String> name = modes.workOffset().value();
+      if (name.isEmpty()) {
+        context.notChecked("the work offset is not known", move.at());
+        return OptionalLong.empty();
+      }
+      Optional<Offset> offset = context.setup().offset(name.get());
+      Optional<Length> zero = offset.flatMap(place.offset());
+      if (zero.isEmpty()) {
+        context.notChecked(
+            "offsets." + name.get() + "." + place.axis() + " is not on the sheet", move.at());
+        return OptionalLong.empty();
+      }
+      if (place.axis() != Axis.Z || !isLengthApplied(move)) {
+        return OptionalLong.of(zero.get().pm());
+      }
+      Optional<Tool> tool = modes.tool().value().flatMap(context.setup()::tool);
+      if (tool.isEmpty()) {
+        context.notChecked("the tool in the spindle is not known or not on the sheet", move.at());
+        return OptionalLong.empty();
+      }
+      return context
+          .need(tool.get(), ToolKeys.LENGTH, move.at())
+          .map(length -> OptionalLong.of(Math.addExact(zero.get().pm(), length.pm())))
+          .orElse(OptionalLong.empty());
+    }
+
+    private boolean isLengthApplied(Move move) {
+      context.need(ControlKeys.LENGTH_OFFSET, move.at());
+      return automatic || move.modes().lengthOffset().value().map(n -> n != 0).orElse(false);
+    }
   }
 
   private static void speak(
-      RuleContext context, Cut cut, MachineAxis place, long programPm, long limitPm, long shiftPm) {
+      RuleContext context,
+      Move move,
+      MachineAxis place,
+      long programPm,
+      long limitPm,
+      long shiftPm) {
     long reachedPm = sum(programPm, shiftPm);
     context.report(
         context
             .occurrence(
-                cut.at(),
+                move.at(),
                 place.axis()
                     + " reaches "
                     + Quantities.mm(reachedPm)
@@ -190,7 +231,7 @@ public final class OutsideTravel implements Rule {
             .cure("another place of the part on the machine, or another tool length")
             .figure("reached", reachedPm / 1e9, "mm")
             .figure("limit", limitPm / 1e9, "mm")
-            .operation(cut.move().modes().operation())
+            .operation(move.modes().operation())
             .cause(place.axis() + (reachedPm < limitPm ? " low" : " high"))
             .severity(Math.abs((double) reachedPm - limitPm)));
   }

@@ -17,6 +17,7 @@ import hairline.checks.motion.Place;
 import hairline.checks.motion.ProgramFiles;
 import hairline.checks.motion.ProgramIndex;
 import hairline.checks.rules.RuleInfo.Hides;
+import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.rules.RuleInfo.Scope;
 import hairline.checks.setup.RuleKeys;
 import hairline.checks.setup.Setup;
@@ -24,6 +25,7 @@ import hairline.parser.Problem;
 import hairline.parser.Span;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -60,7 +62,9 @@ final class Run {
     this.watcher = watcher;
     this.rules = selection.rules(setup.get(RuleKeys.SKIP).orElse(List.of()));
     this.collector = new Collector(accepts, hidesInBlock(rules));
-    this.stages = Stages.before(setup, cellPm, watcher instanceof DepthWatcher, this::dispatch);
+    this.stages =
+        Stages.before(
+            setup, needs(rules, watcher), cellPm, watcher instanceof DepthWatcher, this::dispatch);
     if (watcher instanceof StagesWatcher reader) {
       reader.begin(stages);
     }
@@ -70,6 +74,15 @@ final class Run {
           new RuleContext(rule.info(), levels, setup, stages, collector, this::fileName),
           subscriptions);
     }
+  }
+
+  private static Set<Need> needs(List<Rule> rules, EventSink watcher) {
+    if (watcher != ProgramCheck.NOBODY) {
+      return EnumSet.allOf(Need.class);
+    }
+    Set<Need> needs = EnumSet.noneOf(Need.class);
+    rules.forEach(rule -> needs.addAll(rule.info().needs()));
+    return needs;
   }
 
   private static Map<String, Level> levels(Setup setup) {

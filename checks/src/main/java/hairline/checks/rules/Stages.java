@@ -1,6 +1,7 @@
 package hairline.checks.rules;
 
 import hairline.checks.motion.EventSink;
+import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.setup.Setup;
 import hairline.checks.stock.StockModel;
 import hairline.checks.stock.StockStage;
@@ -15,6 +16,7 @@ import hairline.checks.warmth.LevelGrowths;
 import hairline.checks.warmth.SpindleWarmth;
 import hairline.checks.warmth.WarmUpDemand;
 import java.util.OptionalLong;
+import java.util.Set;
 
 /**
  * The stages between the interpreter and the rules, in their order. What they tell holds at the
@@ -34,12 +36,15 @@ public record Stages(
     LevelGrowths growth) {
 
   /**
-   * Builds the chain before the rules.
+   * Builds the chain before the rules, as far as they need it: stages that nobody needs are left
+   * out, and then tell nothing.
    *
+   * @param needs what the rules ask for
    * @param cellPm edge of a cell of the surface, where it is not to be the usual one
    * @param depths whether the depths along each move are told
    */
-  static Stages before(Setup setup, OptionalLong cellPm, boolean depths, EventSink rules) {
+  static Stages before(
+      Setup setup, Set<Need> needs, OptionalLong cellPm, boolean depths, EventSink rules) {
     ProgramTime time = new ProgramTime();
     LevelGrowths growth =
         new LevelGrowths(WarmUpDemand.of(setup), time, GrowthFigures.of(setup), rules);
@@ -48,8 +53,12 @@ public record Stages(
     Timeline timeline = new Timeline(table, feed, time, growth);
     FeedPlanner planner =
         new FeedPlanner(MotionLimits.of(setup), table.waitsForSpindle(), feed, timeline);
+    EventSink timed = needs.contains(Need.TIMING) ? planner : rules;
+    if (!needs.contains(Need.OVERLAP)) {
+      return new Stages(timed, time, feed, growth.warmth(), growth);
+    }
     // Time comes behind the stock: that one holds events back, and rules want the time of theirs.
-    StockStage stock = new StockStage(StockModel.of(setup, cellPm), planner);
+    StockStage stock = new StockStage(StockModel.of(setup, cellPm), timed);
     if (depths) {
       stock.tellDepths();
     }

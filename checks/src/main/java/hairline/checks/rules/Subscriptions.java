@@ -2,6 +2,8 @@ package hairline.checks.rules;
 
 import hairline.checks.motion.Event;
 import hairline.checks.motion.EventSink;
+import hairline.checks.motion.Move;
+import hairline.checks.stock.Cut;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -16,6 +18,15 @@ public final class Subscriptions implements EventSink {
     handlers
         .computeIfAbsent(kind, k -> new ArrayList<>())
         .add(event -> handler.accept(kind.cast(event)));
+  }
+
+  /**
+   * Calls the handler for every move, whether or not a stage before has found out what it does to
+   * the part.
+   */
+  public void move(Consumer<? super Move> handler) {
+    event(Move.class, handler);
+    event(Cut.class, cut -> handler.accept(cut.move()));
   }
 
   @Override

@@ -22,7 +22,8 @@ public final class ToolNotMeasured implements Rule {
               Group.WARMTH,
               "a tool makes a fine cut and was not measured since it was put in the spindle",
               Need.OVERLAP,
-              Need.STATE)
+              Need.STATE,
+              Need.TIMING)
           .withoutLimit("a tool was measured or it was not");
 
   @Override

@@ -41,7 +41,7 @@ final class Programs {
   }
 
   /** The sheet for a program: the one of its own name, else the nearest above it. */
-  private static Setup sheetFor(Path program) throws SheetException {
+  static Setup sheetFor(Path program) throws SheetException {
     String name = String.valueOf(program.getFileName());
     Path own = program.resolveSibling(name.substring(0, name.length() - 3) + ".setup.yaml");
     if (Files.exists(own)) {
