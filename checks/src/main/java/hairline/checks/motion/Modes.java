@@ -1,6 +1,7 @@
 package hairline.checks.motion;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The modal state in which a move is made: immutable, and the same object for all moves until a
@@ -133,6 +134,15 @@ public record Modes(
     public boolean on() {
       return mist || flood;
     }
+  }
+
+  /**
+   * Whether this is the very same object as another, as it is for all moves until a block changes
+   * something; quicker than to compare all items.
+   */
+  @SuppressWarnings("ReferenceEquality")
+  public boolean isSame(@Nullable Modes other) {
+    return this == other;
   }
 
   /** The speed at which the spindle turns now: 0 when stopped, empty when not known. */

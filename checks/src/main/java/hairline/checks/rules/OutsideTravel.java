@@ -152,7 +152,7 @@ public final class OutsideTravel implements Rule {
 
     /** Whether the shift of a move is known; then it stands in {@code pm}. */
     boolean find(Move move) {
-      if (move.modes() == known) {
+      if (move.modes().isSame(known)) {
         return true;
       }
       known = null;
