@@ -1,6 +1,7 @@
 package hairline.checks.report;
 
 import hairline.checks.stock.SurfaceShown;
+import hairline.checks.warmth.ProgramTimeline;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -11,12 +12,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The part left as a drawing (SVG 1.1): each surface from above, its sections below. Nothing in it
- * is loaded from elsewhere, and nothing runs. At most {@value #MOST_DRAWN} surfaces are drawn; the
- * rest is counted.
+ * The part left as a drawing (SVG 1.1): each surface from above, its sections below; and timelines,
+ * where they were asked for. Nothing in it is loaded from elsewhere, and nothing runs. At most
+ * {@value #MOST_DRAWN} surfaces and timelines are drawn; the rest is counted.
  */
 final class SvgReport implements ReportWriter {
-  /** Most surfaces in one drawing. */
+  /** Most surfaces and timelines in one drawing. */
   static final int MOST_DRAWN = 24;
 
   private static final double FOOT = 34;
@@ -41,6 +42,17 @@ final class SvgReport implements ReportWriter {
       .body{fill:#dfe4ea;stroke:none}
       .skin{fill:none;stroke:#1c2430;stroke-width:1.4;stroke-linejoin:miter}
       .step{stroke:#8a94a1;stroke-width:.7;stroke-dasharray:2 2}
+      .turns{fill:#dfe4ea}
+      .band{fill:#bcd3e8;fill-opacity:.7;stroke:none}
+      .grown{fill:none;stroke:#1f5f8b;stroke-width:1.8;stroke-linejoin:round}
+      .guess{stroke-dasharray:5 3}
+      .froze{stroke:#b3261e;stroke-width:1.2;stroke-dasharray:2 3}
+      .warm{fill:#e3a63a}
+      .measure{fill:#b3261e}
+      .change{fill:#56616f}
+      .operator{fill:#6b3fa0}
+      .fine{fill:#1c2430}
+      .other{fill:#a3adb9}
       .stepname{fill:#8a1c16;font-weight:bold;text-anchor:middle}
       """;
 
@@ -48,6 +60,7 @@ final class SvgReport implements ReportWriter {
   private final List<String> drawings = new ArrayList<>();
   private double height = SurfaceDrawing.MARGIN;
   private int left;
+  private boolean timed;
 
   SvgReport(OutputStream out) {
     this.out = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
@@ -76,6 +89,22 @@ final class SvgReport implements ReportWriter {
         }
       }
     }
+    if (program.timeline().isPresent()) {
+      timed = true;
+      timeline(program, program.timeline().get());
+    }
+  }
+
+  private void timeline(CheckedProgram program, ProgramTimeline timeline) {
+    if (drawings.size() >= MOST_DRAWN) {
+      left++;
+      return;
+    }
+    TimelineDrawing drawing =
+        new TimelineDrawing(
+            program.name(), timeline, program.result().orElseThrow().sheet(), height);
+    drawings.add(drawing.markup());
+    height = drawing.bottom() + SurfaceDrawing.MARGIN;
   }
 
   /** A program of which there is nothing to draw. */
@@ -103,10 +132,14 @@ final class SvgReport implements ReportWriter {
         .number(SurfaceDrawing.WIDTH)
         .raw(" ")
         .number(all)
-        .raw("\">\n<title id=\"t\">The part left</title>\n<desc id=\"d\">")
+        .raw("\">\n<title id=\"t\">")
+        .text(timed ? "The part left, and the time on the way" : "The part left")
+        .raw("</title>\n<desc id=\"d\">")
         .text(
             "What part programs leave of the stock, seen from above and coloured by height, with"
-                + " sections; computed by hairline. ")
+                + " sections"
+                + (timed ? "; speed and growth of the spindle, measuring and cuts along time" : "")
+                + "; computed by hairline. ")
         .text(Words.CAUTION)
         .raw("</desc>\n<style>\n")
         .raw(STYLE)
@@ -115,7 +148,10 @@ final class SvgReport implements ReportWriter {
     for (String drawing : drawings) {
       out.write(drawing);
     }
-    String rest = left == 0 ? "" : Words.count(left, "more surface") + " not drawn. ";
+    String rest =
+        left == 0
+            ? ""
+            : Words.count(left, timed ? "more drawing" : "more surface") + " not drawn. ";
     out.write(
         new SvgText()
             .label(SurfaceDrawing.MARGIN, height + 14, "quiet", rest + Words.CAUTION)

@@ -2,20 +2,15 @@ package hairline.checks.report;
 
 import hairline.checks.cutting.Band;
 import hairline.checks.finding.Quantities;
-import hairline.checks.motion.Place;
 import hairline.checks.warmth.ProgramTimeline;
 import hairline.checks.warmth.ProgramTimeline.Cutting;
 import hairline.checks.warmth.ProgramTimeline.Mark;
 import hairline.checks.warmth.ProgramTimeline.Point;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 
 /**
  * The timeline of a program in the text report: lanes with one letter for each part of the time,
@@ -27,8 +22,6 @@ final class TimelineText {
   private static final int FEWEST_LETTERS = 20;
   private static final int MOST_LETTERS = 96;
   private static final String HEIGHTS = "▁▂▃▄▅▆▇█";
-  private static final int SECONDS_PER_MINUTE = 60;
-  private static final int DIGITS = 3;
 
   /** Times nearer than this are one. */
   private static final double NOW_SECONDS = 1e-6;
@@ -70,14 +63,7 @@ final class TimelineText {
 
   private List<SummaryText.Line> head() {
     List<SummaryText.Line> head = new ArrayList<>();
-    head.add(
-        new SummaryText.Line(
-            "timeline",
-            (timeline.time().isKnown() ? "" : "at least ")
-                + Quantities.time(seconds)
-                + (timeline.growthTold()
-                    ? ""
-                    : "; growth of the spindle not known: machine.spindle.growth not given")));
+    head.add(new SummaryText.Line("timeline", TimelineWords.whole(timeline)));
     for (String note : timeline.notes()) {
       head.add(new SummaryText.Line("", note));
     }
@@ -203,7 +189,7 @@ final class TimelineText {
     List<Row> all = new ArrayList<>();
     spindle(all);
     for (Mark mark : timeline.marks()) {
-      all.add(new Row(mark.fromSeconds(), mark.toSeconds(), 1, words(mark)));
+      all.add(new Row(mark.fromSeconds(), mark.toSeconds(), 1, TimelineWords.mark(mark)));
     }
     cuts(all, timeline.otherCuts(), "cuts");
     cuts(all, timeline.fineCuts(), "fine cuts");
@@ -215,11 +201,11 @@ final class TimelineText {
       OptionalDouble rpm = at.isPresent() ? at.get().rpm() : OptionalDouble.empty();
       rows.add(
           List.of(
-              clock(row.fromSeconds()),
-              clock(row.toSeconds()),
+              TimelineWords.clock(row.fromSeconds()),
+              TimelineWords.clock(row.toSeconds()),
               rpm.isPresent() ? Quantities.significant(rpm.getAsDouble(), 6) : "?",
-              um(timeline.growthAt(row.fromSeconds() + NOW_SECONDS)),
-              um(timeline.growthAt(row.toSeconds() - NOW_SECONDS)),
+              TimelineWords.um(timeline.growthAt(row.fromSeconds() + NOW_SECONDS)),
+              TimelineWords.um(timeline.growthAt(row.toSeconds() - NOW_SECONDS)),
               row.what()));
       if (!row.more().isEmpty()) {
         rows.add(List.of("", "", "", "", "", row.more()));
@@ -249,14 +235,6 @@ final class TimelineText {
     }
   }
 
-  private static String words(Mark mark) {
-    return mark.kind().words()
-        + (mark.tool().isPresent() ? " T" + mark.tool().getAsInt() : "")
-        + ", "
-        + line(mark.at())
-        + (mark.known() ? "" : ", for a time that is not known");
-  }
-
   /** Cuts of one tool between two marks are one row. */
   private void cuts(List<Row> all, List<Cutting> cuts, String what) {
     int from = 0;
@@ -273,20 +251,10 @@ final class TimelineText {
               first.fromSeconds(),
               last.toSeconds(),
               2,
-              what + tool(first.tool()) + ", " + lines(first.first(), last.last()),
-              drift(first.driftAtStartUm(), last.driftAtEndUm())));
+              TimelineWords.cuts(what, first, last),
+              TimelineWords.drift(first.driftAtStartUm(), last.driftAtEndUm())));
       from = c;
     }
-  }
-
-  private static String tool(OptionalInt tool) {
-    return tool.isPresent() ? " T" + tool.getAsInt() : "";
-  }
-
-  private static String drift(Optional<Band> start, Optional<Band> end) {
-    return start.isEmpty() && end.isEmpty()
-        ? ""
-        : "since measuring " + um(start) + " to " + um(end) + " µm";
   }
 
   private boolean noMarkBetween(double from, double to) {
@@ -294,34 +262,5 @@ final class TimelineText {
         .noneMatch(
             mark ->
                 mark.fromSeconds() >= from - NOW_SECONDS && mark.toSeconds() <= to + NOW_SECONDS);
-  }
-
-  private static String line(Place at) {
-    return "line " + at.line();
-  }
-
-  private static String lines(Place first, Place last) {
-    return first.file() == last.file() && first.line() < last.line()
-        ? "lines " + first.line() + " to " + last.line()
-        : line(first) + (first.equals(last) ? "" : " to " + line(last));
-  }
-
-  /** Minutes and seconds. */
-  private static String clock(double seconds) {
-    BigDecimal tenths = new BigDecimal(seconds).setScale(1, RoundingMode.HALF_UP);
-    BigDecimal[] parts = tenths.divideAndRemainder(BigDecimal.valueOf(SECONDS_PER_MINUTE));
-    return parts[0].toBigInteger()
-        + ":"
-        + String.format(Locale.ROOT, "%04.1f", parts[1].doubleValue());
-  }
-
-  /** A value, or a band from end to end. */
-  private static String um(Optional<Band> band) {
-    if (band.isEmpty()) {
-      return "?";
-    }
-    String low = SurfaceText.fixed(band.get().low(), DIGITS);
-    String high = SurfaceText.fixed(band.get().high(), DIGITS);
-    return low.equals(high) ? low : low + "…" + high;
   }
 }

@@ -10,11 +10,16 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 
 /** {@code check --timeline} on the demo. */
 class TimelineOptionTest {
@@ -105,6 +110,67 @@ class TimelineOptionTest {
     assertThat(spindle).isEqualTo(timeline().get("points").size());
     assertThat(rows).anySatisfy(row -> assertThat(row).contains(",measuring,"));
     assertThat(rows).anySatisfy(row -> assertThat(row).contains(",fine cut,"));
+  }
+
+  /** Reads the growth after warming up off the drawing, by the grid and the letters beside it. */
+  @Test
+  void theDrawingCanBeReadOff() throws Exception {
+    Document drawing =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(new ByteArrayInputStream(ran("svg").out().getBytes(StandardCharsets.UTF_8)));
+    Element path = withClass(drawing, "path", "grown").get(0);
+    double[] last = new double[2];
+    for (String point : path.getAttribute("d").substring(1).split("L")) {
+      String[] xy = point.split(" ");
+      double x = Double.parseDouble(xy[0]);
+      // The end of the warm-up, after 721.5 s of the whole.
+      double seconds = (x - 76) / 890 * timeline().get("seconds").asDouble();
+      if (seconds <= 721.6) {
+        last = new double[] {x, Double.parseDouble(xy[1])};
+      }
+    }
+    double zero = gridAt(drawing, "0", last[1]);
+    double three = gridAt(drawing, "3", last[1]);
+    double um = 9 * StrictMath.pow(0.6, 1.5) * (1 - StrictMath.exp(-721.5 / 360));
+    assertThat((zero - last[1]) / (zero - three) * 3).isCloseTo(um, within(0.02));
+    // Twice, because the warm-up takes most of the time.
+    assertThat(withClass(drawing, "circle", "measure")).hasSize(6);
+    assertThat(drawing.getElementsByTagName("title").item(0).getTextContent())
+        .isEqualTo("The part left, and the time on the way");
+  }
+
+  /** Where the first growth lane has this value. */
+  private static double gridAt(Document drawing, String value, double near) {
+    double best = Double.NaN;
+    for (Element label : withClass(drawing, "text", "quiet")) {
+      double y = Double.parseDouble(label.getAttribute("y")) - 4;
+      boolean right = Double.parseDouble(label.getAttribute("x")) == 76 + 890 + 6;
+      if (right && label.getTextContent().equals(value) && !(Math.abs(best - near) < 170)) {
+        best = y;
+      }
+    }
+    return best;
+  }
+
+  private static List<Element> withClass(Document drawing, String name, String style) {
+    List<Element> found = new ArrayList<>();
+    NodeList all = drawing.getElementsByTagName(name);
+    for (int k = 0; k < all.getLength(); k++) {
+      Element element = (Element) all.item(k);
+      if (element.getAttribute("class").equals(style)) {
+        found.add(element);
+      }
+    }
+    return found;
+  }
+
+  @Test
+  void aProgramWithoutKnownTimeHasNothingToDraw() {
+    Ran ran = Ran.withInput("G21 G90\nM30\n", "check", "--timeline", "--format=svg", "-");
+    assertThat(ran.out()).contains("nothing in it takes a time that is known").endsWith("</svg>\n");
+    Ran text = Ran.withInput("G21 G90\nM30\n", "check", "--timeline", "-");
+    assertThat(text.out()).contains("timeline  0 s; growth of the spindle not known");
   }
 
   @Test
