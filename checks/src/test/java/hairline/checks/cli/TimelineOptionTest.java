@@ -121,8 +121,8 @@ class TimelineOptionTest {
             .parse(new ByteArrayInputStream(ran("svg").out().getBytes(StandardCharsets.UTF_8)));
     Element path = withClass(drawing, "path", "grown").get(0);
     double[] last = new double[2];
-    for (String point : path.getAttribute("d").substring(1).split("L")) {
-      String[] xy = point.split(" ");
+    for (String point : path.getAttribute("d").substring(1).split("L", -1)) {
+      String[] xy = point.split(" ", -1);
       double x = Double.parseDouble(xy[0]);
       // The end of the warm-up, after 721.5 s of the whole.
       double seconds = (x - 76) / 890 * timeline().get("seconds").asDouble();
