@@ -76,9 +76,7 @@ record Surfaces(SurfaceWanted wanted, boolean depths, boolean timeline, Optional
 
     /** Who watches the run: nobody, where nothing is to be shown. */
     EventSink sink() {
-      return wanted.anything() || times.isPresent() || depths().isPresent()
-          ? this
-          : ProgramCheck.NOBODY;
+      return wanted.anything() || timed || depths().isPresent() ? this : ProgramCheck.NOBODY;
     }
 
     /** The depths along each move, where they were asked for. */
