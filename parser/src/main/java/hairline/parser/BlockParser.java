@@ -17,12 +17,17 @@ final class BlockParser {
   /** Tables are looked at now and then only; in between they grow by little. */
   static final int BLOCKS_BETWEEN_TABLE_CHECKS = 1_024;
 
+  /** System property by which tests have every line read with the grammar. */
+  static final String GRAMMAR_ONLY = "hairline.grammarOnly";
+
   private final LineChars chars = new LineChars();
   private final PartProgramLexer lexer = new PartProgramLexer(chars);
   private final CommonTokenStream tokens = new CommonTokenStream(lexer);
   private final PartProgramParser parser = new PartProgramParser(tokens);
   private final StopAtFirstError stopAtFirstError = new StopAtFirstError();
   private final SharedTables shared;
+  private final LineScanner scanner = new LineScanner();
+  private final boolean scans;
   private int blocksUntilCheck;
 
   BlockParser() {
@@ -30,13 +35,38 @@ final class BlockParser {
   }
 
   BlockParser(SharedTables shared) {
+    this(shared, !Boolean.getBoolean(GRAMMAR_ONLY));
+  }
+
+  /**
+   * A parser.
+   *
+   * @param scans whether plain lines are read without the grammar's machinery
+   */
+  BlockParser(SharedTables shared, boolean scans) {
     this.shared = shared;
+    this.scans = scans;
     lexer.removeErrorListeners();
     parser.removeErrorListeners();
   }
 
   /** The block that a line makes, its kind apart: never a leader. */
   Block parse(Line line) {
+    return scan(line) ? scanner.block(line) : parseWithGrammar(line);
+  }
+
+  /** Whether the line is plain, so that {@link #scanner} holds its words. */
+  boolean scan(Line line) {
+    return scans && !line.tooLong && scanner.scan(line);
+  }
+
+  /** Where a plain line has been read to. */
+  LineScanner scanner() {
+    return scanner;
+  }
+
+  private Block parseWithGrammar(Line line) {
+    line.decode();
     if (line.tooLong) {
       return unread(line, List.of(), SyntaxProblems.lineTooLong());
     }

@@ -1,6 +1,7 @@
 package hairline.parser;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 
 /**
  * One line of the input, as bytes and as code points. A reader fills the same instance again for
@@ -24,9 +25,41 @@ final class Line {
   int count;
 
   private boolean ascii;
+  private boolean decoded;
+
+  /** The bytes of the line stand here from {@link #from} to before {@link #to}; not copied. */
+  byte[] bytes = {};
+
+  int from;
+  int to;
+
+  /** Takes the text of the line from bytes, which must not change until it is decoded. */
+  void take(byte[] source, int start, int end) {
+    bytes = source;
+    from = start;
+    to = end;
+    decoded = false;
+  }
+
+  /** Copies the bytes, which are about to change. */
+  void keep() {
+    if (!decoded) {
+      take(Arrays.copyOfRange(bytes, from, to), 0, to - from);
+    }
+  }
 
   /** Takes the text of the line from bytes. */
-  void decode(byte[] bytes, int from, int to) {
+  void decode(byte[] source, int start, int end) {
+    take(source, start, end);
+    decode();
+  }
+
+  /** Fills {@link #codePoints}, if that is not done yet. */
+  void decode() {
+    if (decoded) {
+      return;
+    }
+    decoded = true;
     if (codePoints.length < to - from) {
       codePoints = new int[Math.max(to - from, 2 * codePoints.length)];
     }
@@ -107,8 +140,15 @@ final class Line {
     return new String(codePoints, from, to - from);
   }
 
+  /** The text of a line that holds ASCII only, cut off as {@link #shortText} is. */
+  String shortAscii() {
+    return new String(
+        bytes, from, Math.min(to - from, Limits.TEXT_CODE_POINTS), StandardCharsets.ISO_8859_1);
+  }
+
   /** The text, cut off at {@link Limits#TEXT_CODE_POINTS}. */
   String shortText() {
+    decode();
     return text(0, Math.min(count, Limits.TEXT_CODE_POINTS));
   }
 
@@ -117,6 +157,7 @@ final class Line {
     if (tooLong) {
       return false;
     }
+    decode();
     boolean seen = false;
     for (int i = 0; i < count; i++) {
       int c = codePoints[i];
@@ -134,6 +175,7 @@ final class Line {
     if (tooLong) {
       return false;
     }
+    decode();
     for (int i = 0; i < count; i++) {
       if (codePoints[i] != ' ' && codePoints[i] != '\t') {
         return false;

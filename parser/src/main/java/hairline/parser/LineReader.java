@@ -44,7 +44,7 @@ final class LineReader implements Closeable {
       int eol = findLineEnd(scanned);
       if (eol >= 0) {
         finish(line, eol - start, eol - start);
-        skipLineEnd(eol);
+        skipLineEnd(eol, line);
         return true;
       }
       if (end - start > Limits.LINE_BYTES) {
@@ -86,7 +86,7 @@ final class LineReader implements Closeable {
     if (startOffset == 0 && startsWithByteOrderMark(to)) {
       from += 3;
     }
-    line.decode(buffer, from, to);
+    line.take(buffer, from, to);
   }
 
   private boolean startsWithByteOrderMark(int to) {
@@ -100,6 +100,7 @@ final class LineReader implements Closeable {
   private void readLongLine(Line line) throws IOException {
     long begin = startOffset;
     finish(line, Limits.LINE_BYTES, Long.MAX_VALUE);
+    line.decode();
     consume(end);
     int eol = -1;
     while (eol < 0 && fill()) {
@@ -108,7 +109,7 @@ final class LineReader implements Closeable {
     }
     line.byteLength = (int) Math.min(startOffset - begin, Integer.MAX_VALUE);
     if (eol >= 0) {
-      skipLineEnd(eol);
+      skipLineEnd(eol, line);
     }
   }
 
@@ -122,9 +123,13 @@ final class LineReader implements Closeable {
     return -1;
   }
 
-  private void skipLineEnd(int eol) throws IOException {
+  private void skipLineEnd(int eol, Line line) throws IOException {
     boolean carriageReturn = buffer[eol] == '\r';
     consume(eol + 1);
+    if (carriageReturn && start == end) {
+      // Looking for its line feed moves what stands in the buffer.
+      line.keep();
+    }
     if (carriageReturn && (start < end || fill()) && buffer[start] == '\n') {
       consume(start + 1);
     }

@@ -19,6 +19,16 @@ public interface PartProgram {
    */
   BlockSource blocksFrom(long byteOffset, int line) throws IOException;
 
+  /**
+   * Its blocks from the first on, as a first look wants them: plain ones are not made, but told of
+   * in sum.
+   *
+   * @throws IOException if the bytes cannot be read
+   */
+  default SkimmedBlocks skim() throws IOException {
+    return SkimmedBlocks.ofAll(blocks());
+  }
+
   /** Its blocks from the first on. */
   default BlockSource blocks() throws IOException {
     return blocksFrom(0, 1);

@@ -35,12 +35,56 @@ final class StoredProgram implements PartProgram {
     return new Blocks(new LineReader(opener.open(), byteOffset, line), leaderEnd);
   }
 
+  @Override
+  public SkimmedBlocks skim() throws IOException {
+    long leaderEnd = leaderEnd();
+    return new Skimmed(new LineReader(opener.open(), 0, 1), leaderEnd);
+  }
+
   /** Looks at the head of the file once; subprograms open many readers. */
   private synchronized long leaderEnd() throws IOException {
     if (leaderEnd.isEmpty()) {
       leaderEnd = OptionalLong.of(Leader.end(opener));
     }
     return leaderEnd.getAsLong();
+  }
+
+  private static final class Skimmed implements SkimmedBlocks {
+    private final LineReader lines;
+    private final long leaderEnd;
+    private final Line line = new Line();
+    private final BlockParser parser = new BlockParser();
+    private final PlainRun plain = new PlainRun();
+
+    Skimmed(LineReader lines, long leaderEnd) {
+      this.lines = lines;
+      this.leaderEnd = leaderEnd;
+    }
+
+    @Override
+    public Optional<Block> next() throws IOException {
+      plain.clear();
+      while (lines.read(line)) {
+        if (line.byteOffset < leaderEnd) {
+          return Optional.of(Leader.block(line));
+        }
+        if (!parser.scan(line) || !parser.scanner().isPlain()) {
+          return Optional.of(parser.parse(line));
+        }
+        plain.add(line, parser.scanner());
+      }
+      return Optional.empty();
+    }
+
+    @Override
+    public PlainRun plain() {
+      return plain;
+    }
+
+    @Override
+    public void close() throws IOException {
+      lines.close();
+    }
   }
 
   private static final class Blocks implements BlockSource {

@@ -34,7 +34,7 @@ class GrammarTablesTest {
   @Test
   void theGrammarNeedsFewStates() {
     SharedTables shared = new SharedTables(Integer.MAX_VALUE);
-    BlockParser parser = new BlockParser(shared);
+    BlockParser parser = new BlockParser(shared, false);
     Random random = new Random(6983);
     int afterHalf = 0;
     for (int i = 0; i < 20_000; i++) {
@@ -53,8 +53,8 @@ class GrammarTablesTest {
     SharedTables small = new SharedTables(40);
     GrammarTables first = small.current();
     assertThat(small.current()).isSameAs(first);
-    BlockParser parser = new BlockParser(small);
-    BlockParser other = new BlockParser(new SharedTables(Integer.MAX_VALUE));
+    BlockParser parser = new BlockParser(small, false);
+    BlockParser other = new BlockParser(new SharedTables(Integer.MAX_VALUE), false);
     Random random = new Random(1);
     for (int i = 0; i < BlockParser.BLOCKS_BETWEEN_TABLE_CHECKS; i++) {
       String text = anyLine(random);

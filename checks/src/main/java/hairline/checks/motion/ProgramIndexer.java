@@ -3,10 +3,11 @@ package hairline.checks.motion;
 import hairline.checks.motion.ProgramIndex.Program;
 import hairline.checks.motion.ProgramIndex.Remark;
 import hairline.parser.Block;
-import hairline.parser.BlockSource;
 import hairline.parser.Comment;
 import hairline.parser.PartProgram;
+import hairline.parser.PlainRun;
 import hairline.parser.Problem;
+import hairline.parser.SkimmedBlocks;
 import hairline.parser.Span;
 import hairline.parser.Value;
 import hairline.parser.Word;
@@ -80,10 +81,12 @@ public final class ProgramIndexer {
   public static ProgramIndex index(PartProgram program, int file, EventSink sink)
       throws IOException {
     ProgramIndexer indexer = new ProgramIndexer(file, sink);
-    try (BlockSource blocks = program.blocks()) {
+    try (SkimmedBlocks blocks = program.skim()) {
       for (Optional<Block> block = blocks.next(); block.isPresent(); block = blocks.next()) {
+        indexer.takePlain(blocks.plain());
         indexer.take(block.get());
       }
+      indexer.takePlain(blocks.plain());
     }
     return indexer.finish();
   }
@@ -93,6 +96,41 @@ public final class ProgramIndexer {
       case LEADER -> {}
       case TAPE_MARK -> takeTapeMark(block);
       case BLOCK -> takeBlock(block);
+    }
+  }
+
+  /** Does for plain blocks, in sum, what {@link #takeBlock} does for one. */
+  private void takePlain(PlainRun run) {
+    if (run.isEmpty()) {
+      return;
+    }
+    lastLine = run.lastLine();
+    end = run.endByteOffset() + 1L;
+    int first = run.firstLineWithWords();
+    if (first != 0) {
+      aimRemarks(first);
+    }
+    if (!open) {
+      if (first != 0) {
+        tellUnreached(first);
+      }
+      return;
+    }
+    if (first != 0 && firstBlockLine.isEmpty()) {
+      firstBlockLine = OptionalInt.of(first);
+    }
+    withPoint |= run.withPoint();
+    withoutPoint |= run.withoutPoint();
+  }
+
+  private void tellUnreached(int at) {
+    if (!ended && !unreachedTold) {
+      unreachedTold = true;
+      sink.accept(
+          new Event.BecameUnknown(
+              new Place(file, at, LINE_START),
+              "what stands behind the tape mark that ends the program",
+              Event.BecameUnknown.Cause.NOT_UNDERSTOOD));
     }
   }
 
@@ -119,13 +157,8 @@ public final class ProgramIndexer {
     }
     boolean content = hasContent(block);
     if (!open) {
-      if (content && !ended && !unreachedTold) {
-        unreachedTold = true;
-        sink.accept(
-            new Event.BecameUnknown(
-                place(block, LINE_START),
-                "what stands behind the tape mark that ends the program",
-                Event.BecameUnknown.Cause.NOT_UNDERSTOOD));
+      if (content) {
+        tellUnreached(block.line());
       }
       return;
     }

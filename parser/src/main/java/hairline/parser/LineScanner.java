@@ -1,0 +1,273 @@
+package hairline.parser;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Reads a line without the grammar's machinery where it is simple: ASCII, words with plain numbers
+ * of at most 18 digits, closed comments, remarks. It decides from the line alone and never reports:
+ * whatever it does not know for sure is left to the grammar, which defines the language. What it
+ * reads is the same block, to the last column, that the grammar would make of the line.
+ */
+final class LineScanner {
+  /** Any number of so many digits fits a long. */
+  private static final int MOST_DIGITS = 18;
+
+  private static final int MOST_WORDS = 64;
+  private static final int MOST_COMMENTS = 16;
+  private static final byte NO_POINT = -1;
+  private static final int LENGTHS = set("XYZUVWIJRQ");
+  private static final int NOT_PLAIN = set("NOM");
+
+  private final byte[] letters = new byte[MOST_WORDS];
+  private final long[] numbers = new long[MOST_WORDS];
+
+  /** Digits behind the point; {@link #NO_POINT} where there is no point. */
+  private final byte[] scales = new byte[MOST_WORDS];
+
+  private final int[] starts = new int[MOST_WORDS];
+  private final int[] ends = new int[MOST_WORDS];
+  private int words;
+  private int letterSet;
+
+  private final int[] commentStarts = new int[MOST_COMMENTS];
+  private final int[] commentEnds = new int[MOST_COMMENTS];
+  private int comments;
+
+  private static int set(String letters) {
+    int set = 0;
+    for (int i = 0; i < letters.length(); i++) {
+      set |= 1 << (letters.charAt(i) - 'A');
+    }
+    return set;
+  }
+
+  /** Reads a line; false where the grammar has to. */
+  boolean scan(Line line) {
+    words = 0;
+    comments = 0;
+    letterSet = 0;
+    byte[] bytes = line.bytes;
+    int to = line.to;
+    int at = line.from;
+    while (at < to) {
+      int c = bytes[at];
+      if (c == ' ' || c == '\t') {
+        at++;
+        continue;
+      }
+      int letter = (c & 0xDF) - 'A';
+      if (letter >= 0 && letter < 26 && c > 0) {
+        at = word(bytes, at, to, letter);
+      } else {
+        at = comment(bytes, at, to);
+      }
+      if (at < 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Reads a word; gives where it ends, or -1. */
+  private int word(byte[] bytes, int from, int to, int letter) {
+    int at = skipBlanks(bytes, from + 1, to);
+    boolean negative = false;
+    if (at < to && (bytes[at] == '-' || bytes[at] == '+')) {
+      negative = bytes[at] == '-';
+      at = skipBlanks(bytes, at + 1, to);
+    }
+    int first = at;
+    long number = 0;
+    int digit;
+    while (at < to && (digit = bytes[at] - '0') >= 0 && digit <= 9) {
+      number = number * 10 + digit;
+      at++;
+    }
+    int digits = at - first;
+    byte scale = NO_POINT;
+    if (at < to && bytes[at] == '.') {
+      at++;
+      int point = at;
+      while (at < to && (digit = bytes[at] - '0') >= 0 && digit <= 9) {
+        number = number * 10 + digit;
+        at++;
+      }
+      digits += at - point;
+      if (digits > MOST_DIGITS) {
+        return -1;
+      }
+      scale = (byte) (at - point);
+    }
+    if (digits == 0 || digits > MOST_DIGITS || words == MOST_WORDS) {
+      return -1;
+    }
+    int next = skipBlanks(bytes, at, to);
+    if (next < to && (bytes[next] == '.' || (bytes[next] >= '0' && bytes[next] <= '9'))) {
+      // A number goes on behind blanks.
+      return -1;
+    }
+    int bit = 1 << letter;
+    if (letter == 'N' - 'A' && words == 1 && comments == 0 && letters[0] == 'N') {
+      return -1;
+    }
+    letters[words] = (byte) ('A' + letter);
+    numbers[words] = negative ? -number : number;
+    scales[words] = scale;
+    starts[words] = from;
+    ends[words] = at;
+    letterSet |= bit;
+    words++;
+    return next;
+  }
+
+  /** Reads a comment or a remark; gives where it ends, or -1 where there is none or it is open. */
+  private int comment(byte[] bytes, int from, int to) {
+    if (comments == MOST_COMMENTS) {
+      return -1;
+    }
+    int end;
+    switch (bytes[from]) {
+      case '(' -> {
+        end = from + 1;
+        while (end < to && bytes[end] != ')') {
+          if (bytes[end++] < 0) {
+            return -1;
+          }
+        }
+        if (end == to) {
+          return -1;
+        }
+        end++;
+      }
+      case ';' -> end = isAscii(bytes, from, to) ? to : -1;
+      case '/' ->
+          end = from + 1 < to && bytes[from + 1] == '/' && isAscii(bytes, from, to) ? to : -1;
+      default -> end = -1;
+    }
+    if (end >= 0) {
+      commentStarts[comments] = from;
+      commentEnds[comments] = end;
+      comments++;
+    }
+    return end;
+  }
+
+  private static boolean isAscii(byte[] bytes, int from, int to) {
+    for (int i = from; i < to; i++) {
+      if (bytes[i] < 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static int skipBlanks(byte[] bytes, int from, int to) {
+    int at = from;
+    while (at < to && (bytes[at] == ' ' || bytes[at] == '\t')) {
+      at++;
+    }
+    return at;
+  }
+
+  /** Whether the line read last has a word. */
+  boolean hasWords() {
+    return words > 0;
+  }
+
+  /** Whether the line read last is plain, as {@link PlainRun} has it. */
+  boolean isPlain() {
+    if (comments > 0 || (letterSet & NOT_PLAIN) != 0) {
+      return false;
+    }
+    if ((letterSet & 1 << ('G' - 'A')) != 0) {
+      for (int i = 0; i < words; i++) {
+        if (letters[i] == 'G' && !isPlainCode(numbers[i], scales[i])) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  /** A code written in the plainest way, and none whose words are of another kind. */
+  private static boolean isPlainCode(long number, byte scale) {
+    return scale == NO_POINT && number != 4 && number != 10 && number != 65 && number != 66;
+  }
+
+  /** Whether a length other than zero in the line read last has a decimal point. */
+  boolean hasLengthWithPoint() {
+    return hasLength(true);
+  }
+
+  /** Whether a length other than zero in the line read last has no decimal point. */
+  boolean hasLengthWithoutPoint() {
+    return hasLength(false);
+  }
+
+  private boolean hasLength(boolean withPoint) {
+    for (int i = 0; i < words; i++) {
+      boolean length = (LENGTHS & 1 << (letters[i] - 'A')) != 0;
+      if (length && numbers[i] != 0 && (scales[i] != NO_POINT) == withPoint) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The block that the line read last makes. */
+  Block block(Line line) {
+    return new Block(
+        line.number,
+        line.byteOffset,
+        line.byteLength,
+        line.shortAscii(),
+        Block.Kind.BLOCK,
+        false,
+        words(line.from),
+        List.of(),
+        comments == 0 ? List.of() : comments(line),
+        List.of());
+  }
+
+  private List<Word> words(int from) {
+    return switch (words) {
+      case 0 -> List.of();
+      case 1 -> List.of(word(0, from));
+      case 2 -> List.of(word(0, from), word(1, from));
+      default -> {
+        Word[] all = new Word[words];
+        for (int i = 0; i < words; i++) {
+          all[i] = word(i, from);
+        }
+        yield List.of(all);
+      }
+    };
+  }
+
+  private Word word(int i, int from) {
+    boolean hasPoint = scales[i] != NO_POINT;
+    return new Word(
+        (char) letters[i],
+        new Value.Literal(numbers[i], hasPoint ? scales[i] : 0, Optional.empty(), hasPoint),
+        new Span(starts[i] - from + 1, ends[i] - from + 1));
+  }
+
+  private List<Comment> comments(Line line) {
+    Comment[] all = new Comment[comments];
+    for (int i = 0; i < comments; i++) {
+      int start = commentStarts[i];
+      int end = commentEnds[i];
+      int text = line.bytes[start] == '/' ? start + 2 : start + 1;
+      int textEnd = line.bytes[start] == '(' ? end - 1 : end;
+      all[i] =
+          new Comment(
+              new String(line.bytes, text, textEnd - text, StandardCharsets.ISO_8859_1),
+              true,
+              new Span(start - line.from + 1, end - line.from + 1));
+    }
+    return Arrays.asList(all);
+  }
+}

@@ -1,0 +1,63 @@
+package hairline.parser;
+
+/**
+ * Plain blocks one behind the other, in sum: lines of nothing but words with plain numbers, without
+ * N, O and M words, without G4, G10, G65 and G66, without comments and block delete. The reader
+ * fills the same instance again.
+ */
+public final class PlainRun {
+  private int firstLineWithWords;
+  private int lastLine;
+  private long endByteOffset;
+  private boolean withPoint;
+  private boolean withoutPoint;
+
+  PlainRun() {}
+
+  void clear() {
+    firstLineWithWords = 0;
+    lastLine = 0;
+    withPoint = false;
+    withoutPoint = false;
+  }
+
+  void add(Line line, LineScanner scanner) {
+    if (firstLineWithWords == 0 && scanner.hasWords()) {
+      firstLineWithWords = line.number;
+    }
+    lastLine = line.number;
+    endByteOffset = line.byteOffset + line.byteLength;
+    withPoint |= scanner.hasLengthWithPoint();
+    withoutPoint |= scanner.hasLengthWithoutPoint();
+  }
+
+  /** Whether there is none. */
+  public boolean isEmpty() {
+    return lastLine == 0;
+  }
+
+  /** The first of their lines that has a word; 0 where none has. */
+  public int firstLineWithWords() {
+    return firstLineWithWords;
+  }
+
+  /** The last of their lines. */
+  public int lastLine() {
+    return lastLine;
+  }
+
+  /** Where the last of them ends in its file, the line end left out. */
+  public long endByteOffset() {
+    return endByteOffset;
+  }
+
+  /** Whether a length other than zero (X, Y, Z, U, V, W, I, J, R, Q) has a decimal point. */
+  public boolean withPoint() {
+    return withPoint;
+  }
+
+  /** Whether such a length has none. */
+  public boolean withoutPoint() {
+    return withoutPoint;
+  }
+}

@@ -1,0 +1,114 @@
+package hairline.parser;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+
+/** A line read by the scanner is the block that the grammar makes of it, to the last column. */
+class ScannerProperties {
+  private static final int LINES = 1_000;
+
+  private final BlockParser quick = new BlockParser(SharedTables.ALL, true);
+  private final BlockParser grammar = new BlockParser(SharedTables.ALL, false);
+
+  private Line line(byte[] bytes) {
+    Line line = new Line();
+    line.number = 7;
+    line.byteOffset = 70;
+    line.byteLength = bytes.length;
+    line.take(bytes, 0, bytes.length);
+    return line;
+  }
+
+  /** Compares; tells whether the scanner read the line. */
+  private boolean same(byte[] bytes) {
+    Line line = line(bytes);
+    boolean scanned = quick.scan(line);
+    assertThat(quick.parse(line)).isEqualTo(grammar.parse(line(bytes)));
+    return scanned;
+  }
+
+  /** A thousand lines a try: a million a run. */
+  @Property
+  void randomLines(@ForAll long seed) {
+    RandomLines lines = new RandomLines(seed);
+    int scanned = 0;
+    for (int i = 0; i < LINES; i++) {
+      if (same(lines.next().getBytes(UTF_8))) {
+        scanned++;
+      }
+    }
+    assertThat(scanned).isBetween(LINES / 5, LINES * 9 / 10);
+  }
+
+  @Example
+  void everyPrefixAndEveryOtherByte() {
+    for (String sample :
+        List.of(
+            "N120 G1 X1.2040 Y-.5 F180. (first)",
+            "g3x+0.5y-7i0.j.05 ;end",
+            " /2 T3 M6 //remark",
+            "X1 2.3 Z-0",
+            "%",
+            "O1(a)(b)N1N2")) {
+      byte[] bytes = sample.getBytes(UTF_8);
+      for (int at = 0; at < bytes.length; at++) {
+        same(Arrays.copyOf(bytes, at));
+        byte[] other = bytes.clone();
+        for (int value = 0; value < 256; value++) {
+          // Line ends stand in no line.
+          if (value != '\n' && value != '\r') {
+            other[at] = (byte) value;
+            same(other);
+          }
+        }
+      }
+    }
+  }
+
+  @Example
+  void theLongestNumbersAndTheMostWords() {
+    same("X123456789012345678 Y1234567890123456789".getBytes(UTF_8));
+    assertThat(same("X0.00000000000000001".getBytes(UTF_8))).isTrue();
+    assertThat(same("X0.000000000000000001".getBytes(UTF_8))).isFalse();
+    for (int words : new int[] {1, 2, 3, 63, 64, 65, 200}) {
+      same("X1".repeat(words).getBytes(UTF_8));
+      same("(c)".repeat(words).getBytes(UTF_8));
+    }
+    same(("(" + "long".repeat(2_000) + ")X1").getBytes(UTF_8));
+  }
+
+  @Example
+  void programs() throws IOException {
+    Path folder = Path.of("..", "programs");
+    try (Stream<Path> files = Files.walk(folder)) {
+      List<Path> programs = files.filter(f -> f.toString().endsWith(".nc")).sorted().toList();
+      assertThat(programs).hasSizeGreaterThan(100);
+      long scanned = programs.stream().mapToLong(this::scanned).sum();
+      long all = programs.stream().mapToLong(file -> lines(file).size()).sum();
+      assertThat(scanned).isGreaterThan(all * 8 / 10);
+    }
+  }
+
+  private long scanned(Path file) {
+    return lines(file).stream().filter(line -> same(line.getBytes(UTF_8))).count();
+  }
+
+  private static List<String> lines(Path file) {
+    try {
+      return Files.readAllLines(file, UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
