@@ -19,9 +19,21 @@ final class Carver {
   /** So many cells are rather asked one by one than their row for its border. */
   private static final int FEW = 16;
 
+  /** The core of a swath is worth its while from this part of the radius down. */
+  private static final double NARROWED = 0.99;
+
+  private static final double EVERYWHERE = Double.NEGATIVE_INFINITY;
+
   private final HeightGrid grid;
-  private final Swath swath;
+  private final Swath whole;
+  private final Swath core;
   private final Spans row;
+
+  /** What is cut: the whole swath, or the part of it in which the tool can reach anything. */
+  private Swath swath;
+
+  private boolean narrowed;
+
   private final double halfBlock;
 
   // Of the row of tiles at work: between which columns each row of blocks may be covered.
@@ -32,7 +44,11 @@ final class Carver {
   private int low;
   private int high;
 
-  // And which blocks of each lie wholly under the tool where it starts, where they may be left out.
+  // And of each the columns in which something may be left to cut, where the tool goes on from its
+  // last cut; blocks that lie wholly under the tool where it starts are left out as well.
+  private double begins;
+  private final int[] aheadLows = new int[BLOCKS];
+  private final int[] aheadHighs = new int[BLOCKS];
   private boolean leavesOutStart;
   private final int[] innerLows = new int[BLOCKS];
   private final int[] innerHighs = new int[BLOCKS];
@@ -49,6 +65,8 @@ final class Carver {
 
   Carver(HeightGrid grid, Swath swath) {
     this.grid = grid;
+    this.whole = swath;
+    this.core = new Swath(grid);
     this.swath = swath;
     this.row = new Spans(grid);
     this.halfBlock = (BLOCK - 1) * (double) grid.cellPm() / 2;
@@ -71,8 +89,11 @@ final class Carver {
         low = Math.min(low, swath.from());
         high = Math.max(high, swath.to());
       }
+      boolean ahead = any && (begins == EVERYWHERE || swath.narrow(first, last, begins));
+      aheadLows[k & (BLOCKS - 1)] = ahead ? swath.from() : 0;
+      aheadHighs[k & (BLOCKS - 1)] = ahead ? swath.to() : -1;
       if (leavesOutStart) {
-        boolean inner = any && swath.startColumns(first, last);
+        boolean inner = ahead && swath.startColumns(first, last);
         innerLows[k & (BLOCKS - 1)] = inner ? (swath.from() + BLOCK - 1) >> BLOCK_SHIFT : 0;
         innerHighs[k & (BLOCKS - 1)] = inner ? ((swath.to() + 1) >> BLOCK_SHIFT) - 1 : -1;
       }
@@ -167,7 +188,12 @@ final class Carver {
    *     id
    */
   void cutFlat(long z, int id, boolean goesOn, Removed found) {
+    swath = whole;
     leavesOutStart = goesOn;
+    begins = goesOn ? 0 : EVERYWHERE;
+    if (goesOn) {
+      lookUnderStart(z, id, found);
+    }
     for (int t = swath.firstRow() >> SHIFT; t <= swath.lastRow() >> SHIFT; t++) {
       if (!bandAt(t)) {
         continue;
@@ -179,6 +205,15 @@ final class Carver {
         }
         cutFlat(tile, z, id, found);
       }
+    }
+  }
+
+  /** Notes the floor under the tool's axis, so that the rest of it need not be asked. */
+  private void lookUnderStart(long z, int id, Removed found) {
+    int column = swath.startColumn();
+    int r = swath.startRow();
+    if (swath.holds(r, column) && grid.height(column, r) == z) {
+      found.at(grid.id(column, r), id);
     }
   }
 
@@ -219,14 +254,17 @@ final class Carver {
   /** Finds the blocks of a row of them that hold anything above, or to be noted. */
   private boolean leftOver(HeightGrid.Tile tile, int blockRow, long z, int id, Removed found) {
     int left = tile.column << SHIFT;
-    int first = Math.max(lows[blockRow & (BLOCKS - 1)], left) >> BLOCK_SHIFT;
-    int last = Math.min(highs[blockRow & (BLOCKS - 1)], left + SIDE - 1) >> BLOCK_SHIFT;
     boolean sawOwn = found.sawOwn();
+    boolean onlyAhead = leavesOutStart && sawOwn;
+    int low = (onlyAhead ? aheadLows : lows)[blockRow & (BLOCKS - 1)];
+    int high = (onlyAhead ? aheadHighs : highs)[blockRow & (BLOCKS - 1)];
+    int first = Math.max(low, left) >> BLOCK_SHIFT;
+    int last = Math.min(high, left + SIDE - 1) >> BLOCK_SHIFT;
     boolean open = false;
     stretches = 0;
     int innerFirst = Math.max(first, innerLows[blockRow & (BLOCKS - 1)]);
     int innerLast = innerHighs[blockRow & (BLOCKS - 1)];
-    boolean leavesOut = leavesOutStart && sawOwn && innerFirst <= innerLast;
+    boolean leavesOut = onlyAhead && innerFirst <= innerLast;
     int place = HeightGrid.block(first, blockRow);
     for (int b = first; b <= last; b++, place++) {
       if (leavesOut && b == innerFirst) {
@@ -236,8 +274,7 @@ final class Carver {
         continue;
       }
       long top = tile.tops[place];
-      if (top >= z && tile.topIds[place] == HeightGrid.STALE) {
-        tile.refresh(place);
+      if (top >= z && tile.topIds[place] == HeightGrid.STALE && tile.refreshUpTo(place, z)) {
         top = tile.tops[place];
       }
       if (top < z || (top == z && sawOwn && tile.topIds[place] == id)) {
@@ -332,16 +369,37 @@ final class Carver {
   /**
    * As {@link HeightGrid#cut}.
    *
+   * @param cutter the tool
+   * @param lowest the lowest Z of its tip
    * @param notes whether it matters who left cells that lie at the floor already
    */
-  void cut(HeightGrid.Floor floor, long z, int id, int otherId, boolean notes, Removed found) {
+  void cut(
+      HeightGrid.Floor floor,
+      Cutter cutter,
+      double lowest,
+      long z,
+      int id,
+      int otherId,
+      boolean notes,
+      Removed found) {
+    swath = whole;
     leavesOutStart = false;
+    begins = EVERYWHERE;
+    narrowed = false;
+    double peak = makeTiles(found);
+    if (!swath.round()) {
+      double reach = Floors.reach(cutter, peak - lowest);
+      narrowed = reach < cutter.radiusPm() * NARROWED;
+      core.within(swath, narrowed ? reach : cutter.radiusPm());
+      swath = core;
+      begins = floor.begins();
+    }
     for (int t = swath.firstRow() >> SHIFT; t <= swath.lastRow() >> SHIFT; t++) {
       if (!bandAt(t)) {
         continue;
       }
       for (int column = low >> SHIFT; column <= high >> SHIFT; column++) {
-        HeightGrid.Tile tile = tileAt(column, t, found);
+        HeightGrid.Tile tile = grid.find(column, t);
         if (tile == null) {
           continue;
         }
@@ -358,6 +416,36 @@ final class Carver {
     }
   }
 
+  /**
+   * Makes the tiles that the swath reaches, where there are none.
+   *
+   * @return a height that no cell under the swath exceeds
+   */
+  private double makeTiles(Removed found) {
+    long peak = HeightGrid.AIR_HEIGHT;
+    int leftTile = swath.leftmost() >> SHIFT;
+    int rightTile = swath.rightmost() >> SHIFT;
+    for (int t = swath.firstRow() >> SHIFT; t <= swath.lastRow() >> SHIFT; t++) {
+      boolean asked = false;
+      boolean any = false;
+      for (int column = leftTile; column <= rightTile; column++) {
+        HeightGrid.Tile tile = grid.find(column, t);
+        if (tile == null) {
+          any = asked ? any : bandAt(t);
+          asked = true;
+          if (!any || low >> SHIFT > column || high >> SHIFT < column) {
+            continue;
+          }
+          tile = tileAt(column, t, found);
+        }
+        if (tile != null) {
+          peak = Math.max(peak, tile.peak());
+        }
+      }
+    }
+    return peak;
+  }
+
   private boolean leftOver(
       HeightGrid.Tile tile,
       int blockRow,
@@ -367,8 +455,8 @@ final class Carver {
       boolean notes,
       Removed found) {
     int left = tile.column << SHIFT;
-    int first = Math.max(lows[blockRow & (BLOCKS - 1)], left) >> BLOCK_SHIFT;
-    int last = Math.min(highs[blockRow & (BLOCKS - 1)], left + SIDE - 1) >> BLOCK_SHIFT;
+    int first = Math.max(aheadLows[blockRow & (BLOCKS - 1)], left) >> BLOCK_SHIFT;
+    int last = Math.min(aheadHighs[blockRow & (BLOCKS - 1)], left + SIDE - 1) >> BLOCK_SHIFT;
     boolean sawOwn = found.sawOwn();
     boolean open = false;
     stretches = 0;
@@ -434,6 +522,12 @@ final class Carver {
       int otherId,
       boolean notes,
       Removed found) {
+    if (narrowed) {
+      // What lies outside of the core is spared, so the core needs no border.
+      int first = Math.max(start, aheadLows[(r >> BLOCK_SHIFT) & (BLOCKS - 1)]);
+      int last = Math.min(end, aheadHighs[(r >> BLOCK_SHIFT) & (BLOCKS - 1)]);
+      return cutCells(tile, r, first, last, floor, z, id, otherId, notes, found);
+    }
     double y = (double) grid.centre(r);
     int base = HeightGrid.place(start, r) - start;
     int from = start;
@@ -500,8 +594,10 @@ final class Carver {
       Removed found) {
     double y = (double) grid.centre(r);
     int base = HeightGrid.place(first, r) - first;
+    long even = tile.height;
+    long[] heights = tile.heights;
     for (int column = first; column <= last; column++) {
-      long height = tile.heightOf(base + column);
+      long height = heights.length == 0 ? even : heights[base + column];
       double x = (double) grid.centre(column);
       if ((!notes || height != z) && floor.spares(height, x, y, 0)) {
         continue;
@@ -514,11 +610,14 @@ final class Carver {
         continue;
       }
       int before = tile.idOf(base + column);
-      if (tile.even() && !grid.expand(tile)) {
-        found.lost();
-        return false;
+      if (heights.length == 0) {
+        if (!grid.expand(tile)) {
+          found.lost();
+          return false;
+        }
+        heights = tile.heights;
       }
-      tile.heights[base + column] = low;
+      heights[base + column] = low;
       tile.ids[base + column] = low == z ? id : otherId;
       tile.topIds[HeightGrid.block(column >> BLOCK_SHIFT, r >> BLOCK_SHIFT)] = HeightGrid.STALE;
       found.takeCell(before, height, floor.tip(x, y, low), low, r, column);

@@ -56,6 +56,15 @@ record Cutter(ToolShape shape, double radiusPm, double cornerPm, long edgeRadius
     return radiusPm - cornerPm;
   }
 
+  /** As {@link #profilePm}, of the square of the distance. */
+  double profileOfSquarePm(double distance2) {
+    if (shape != ToolShape.BALL) {
+      return profilePm(Math.sqrt(distance2));
+    }
+    double rest = cornerPm * cornerPm - distance2;
+    return rest > 0 ? cornerPm - Math.sqrt(rest) : cornerPm;
+  }
+
   /** Height of the end above the tip at this distance from the axis, at most the radius. */
   double profilePm(double distancePm) {
     double out = distancePm - flatRadiusPm();

@@ -3,6 +3,7 @@ package hairline.checks.stock;
 import hairline.checks.motion.Axis;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How a move engages its material from the side.
@@ -41,12 +42,14 @@ record Engagement(
     private final HeightGrid grid;
     private final PathIndex index;
     private final double cell;
+    private final double perCell;
     private final Removed rim;
 
     Finder(HeightGrid grid, PathIndex index) {
       this.grid = grid;
       this.index = index;
       this.cell = grid.cellPm();
+      this.perCell = 1 / cell;
       this.rim = new Removed(grid.cellPm());
     }
 
@@ -114,29 +117,35 @@ record Engagement(
       rim.clear();
       rim.alongLine((double) path.x1, (double) path.y1, u[0], u[1], 0, 0);
       boolean ahead = false;
+      HeightGrid.@Nullable Tile tile = null;
       int lastRow = grid.index(path.y1 + outer);
       for (int row = grid.index(path.y1 - outer); row <= lastRow; row++) {
         double dy = grid.centre(row) - path.y1;
         double wide2 = outer * outer - dy * dy;
-        if (wide2 < 0) {
+        if (wide2 < 0 || Math.abs(u[0]) * Math.sqrt(wide2) + dy * u[1] <= 0) {
           continue;
         }
         double wide = Math.sqrt(wide2);
-        int last = grid.index(path.x1 + wide);
-        for (int column = grid.index(path.x1 - wide); column <= last; column++) {
+        // To a cell at either end: what counts is told by the cells' centres.
+        int last = (int) Math.floor((path.x1 + wide) * perCell);
+        int first = (int) Math.floor((path.x1 - wide) * perCell);
+        for (int column = first; column <= last; column++) {
           double dx = grid.centre(column) - path.x1;
           double distance2 = dx * dx + dy * dy;
           if (distance2 <= radius * radius) {
             // Skip to the far side of the tool.
             double in = Math.sqrt(radius * radius - dy * dy);
-            column = Math.max(column, grid.index(path.x1 + in - cell));
+            column = Math.max(column, (int) Math.floor((path.x1 + in - cell) * perCell));
             continue;
           }
           double forward = dx * u[0] + dy * u[1];
           if (distance2 > outer * outer || forward <= 0) {
             continue;
           }
-          long height = grid.height(column, row);
+          if (tile == null || !tile.holds(column, row)) {
+            tile = grid.find(column >> HeightGrid.SHIFT, row >> HeightGrid.SHIFT);
+          }
+          long height = tile == null ? grid.height(column, row) : grid.height(tile, column, row);
           if (height > path.z1) {
             rim.add(grid.id(column, row), height, path.z1, row, column, column);
             ahead |= forward * forward >= distance2 / 4;

@@ -78,6 +78,21 @@ final class Floors {
     };
   }
 
+  /**
+   * How far from its axis the end of a tool, for certain, does not lie below a height.
+   *
+   * @param above how far the height is above the tip
+   */
+  static double reach(Cutter cutter, double above) {
+    double corner = cutter.cornerPm();
+    double below = corner - 2 - ROUNDING_SHARE * corner - Math.max(0, above);
+    return below <= 0
+        ? cutter.radiusPm()
+        : Math.min(
+            cutter.radiusPm(),
+            cutter.flatRadiusPm() + Math.sqrt(corner * corner - below * below) + 2 * ROUNDING_PM);
+  }
+
   /** Tells which heights the end of a tool doesn't reach, without roots where it can. */
   private static final class Profile {
     private final double flat;
@@ -178,7 +193,7 @@ final class Floors {
       double fromStart2 = px * px + py * py;
       double fromEnd2 = qx * qx + qy * qy;
       if (length == 0) {
-        return round(lowest + cutter.profilePm(Math.sqrt(fromStart2)));
+        return round(lowest + cutter.profileOfSquarePm(fromStart2));
       }
       double along = px * dx + py * dy;
       double across = py * dx - px * dy;
@@ -189,21 +204,21 @@ final class Floors {
         if (along > 0 && along < length) {
           nearest2 = Math.min(nearest2, across2);
         }
-        return round(piece.z0() + cutter.profilePm(Math.sqrt(nearest2)));
+        return round(piece.z0() + cutter.profileOfSquarePm(nearest2));
       }
       if (ball && fromEnd2 <= radius2 && along - lead >= length) {
-        return round(piece.z1() + cutter.profilePm(Math.sqrt(fromEnd2)));
+        return round(piece.z1() + cutter.profileOfSquarePm(fromEnd2));
       }
       if (ball && fromStart2 <= radius2 && along + lead <= 0) {
-        return round(piece.z0() + cutter.profilePm(Math.sqrt(fromStart2)));
+        return round(piece.z0() + cutter.profileOfSquarePm(fromStart2));
       }
       double wide = Math.sqrt(Math.max(0, radius2 - across2));
       long low = tip(clamp(along + ahead(Math.abs(across), wide), along, wide), along, across2);
       if (fromStart2 <= radius2) {
-        low = Math.min(low, round(piece.z0() + cutter.profilePm(Math.sqrt(fromStart2))));
+        low = Math.min(low, round(piece.z0() + cutter.profileOfSquarePm(fromStart2)));
       }
       if (fromEnd2 <= radius2) {
-        low = Math.min(low, round(piece.z1() + cutter.profilePm(Math.sqrt(fromEnd2))));
+        low = Math.min(low, round(piece.z1() + cutter.profileOfSquarePm(fromEnd2)));
       }
       return low;
     }
@@ -223,6 +238,11 @@ final class Floors {
       double beyond = Math.max(0, Math.max(-along, along - length) - reach);
       double beside = Math.max(0, Math.abs(py * dx - px * dy) - reach);
       return profile.spares(height, beyond * beyond + beside * beside);
+    }
+
+    @Override
+    public double begins() {
+      return behind;
     }
 
     /** A ball cuts as deep as its tip beside the point; what has a floor as deep as that. */
@@ -290,7 +310,7 @@ final class Floors {
     }
 
     private double profile(double ahead, double across2) {
-      return cutter.profilePm(Math.sqrt(ahead * ahead + across2));
+      return cutter.profileOfSquarePm(ahead * ahead + across2);
     }
   }
 }

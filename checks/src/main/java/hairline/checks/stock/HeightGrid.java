@@ -40,6 +40,7 @@ final class HeightGrid {
   static final int SIDE = 1 << SHIFT;
   private static final int MASK = SIDE - 1;
   private static final int EVEN_TILES_PER_TILE = 32;
+  private static final int ASKED_TO_LOOK = 64;
   private static final long[] NO_HEIGHTS = {};
   private static final int[] NO_IDS = {};
 
@@ -73,6 +74,13 @@ final class HeightGrid {
 
     /** Height from which the depth of the cut at this point is measured. */
     long tip(double x, double y, long floor);
+
+    /**
+     * Along a straight stretch, from where on it may lower anything; below zero before its start.
+     */
+    default double begins() {
+      return Double.NEGATIVE_INFINITY;
+    }
   }
 
   /** A square of cells, all alike while it has no arrays. */
@@ -87,6 +95,10 @@ final class HeightGrid {
     // Of each block: no cell is higher than this, and who left those that are as high.
     long[] tops = NO_HEIGHTS;
     int[] topIds = NO_IDS;
+
+    // No cell is higher than this; looked at anew once in a while.
+    private long peak;
+    private int asked;
 
     Tile(int column, int row, long height, int id) {
       this.column = column;
@@ -111,10 +123,61 @@ final class HeightGrid {
       return even() ? id : ids[k];
     }
 
+    /** A height that no cell exceeds, mostly that of the highest. */
+    long peak() {
+      if (even()) {
+        return height;
+      }
+      if (++asked >= ASKED_TO_LOOK) {
+        asked = 0;
+        long highest = AIR_HEIGHT;
+        for (int block = 0; block < tops.length; block++) {
+          if (topIds[block] == STALE) {
+            refresh(block);
+          }
+          highest = Math.max(highest, tops[block]);
+        }
+        peak = highest;
+      }
+      return peak;
+    }
+
+    /**
+     * Looks at the cells of a block that has become stale, until one is above a height.
+     *
+     * @return whether none is; only then the block is no longer stale
+     */
+    boolean refreshUpTo(int block, long z) {
+      int k = firstPlace(block);
+      long top = heights[k];
+      int topId = ids[k];
+      for (int row = 0; row < BLOCK; row++, k += SIDE) {
+        for (int i = k; i < k + BLOCK; i++) {
+          long other = heights[i];
+          if (other > z) {
+            return false;
+          }
+          if (other > top) {
+            top = other;
+            topId = ids[i];
+          } else if (other == top && ids[i] != topId) {
+            topId = MIXED;
+          }
+        }
+      }
+      tops[block] = top;
+      topIds[block] = topId;
+      return true;
+    }
+
+    private static int firstPlace(int block) {
+      return (block >> BLOCKS_SHIFT << (BLOCK_SHIFT + SHIFT))
+          | (block & (BLOCKS - 1)) << BLOCK_SHIFT;
+    }
+
     /** Looks at the cells of a block that has become stale. */
     void refresh(int block) {
-      int k =
-          (block >> BLOCKS_SHIFT << (BLOCK_SHIFT + SHIFT)) | (block & (BLOCKS - 1)) << BLOCK_SHIFT;
+      int k = firstPlace(block);
       long top = heights[k];
       int topId = ids[k];
       for (int row = 0; row < BLOCK; row++, k += SIDE) {
@@ -580,6 +643,8 @@ final class HeightGrid {
         tile.ids[k] = firstId(i, j);
       }
       Arrays.fill(tile.tops, VIRGIN_HEIGHT);
+      tile.peak = VIRGIN_HEIGHT;
+      tile.asked = ASKED_TO_LOOK;
       tile.allStale();
     }
     put(tile);
@@ -636,6 +701,7 @@ final class HeightGrid {
     Arrays.fill(tile.ids, tile.id);
     tile.tops = new long[BLOCKS * BLOCKS];
     tile.topIds = new int[BLOCKS * BLOCKS];
+    tile.peak = tile.height;
     Arrays.fill(tile.tops, tile.height);
     Arrays.fill(tile.topIds, tile.id);
     return true;

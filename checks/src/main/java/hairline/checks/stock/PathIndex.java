@@ -11,6 +11,12 @@ final class PathIndex {
   /** Moves kept for each square. */
   static final int PER_SQUARE = 32;
 
+  /** Squares along a block of them. */
+  private static final int BLOCK_SHIFT = 2;
+
+  private static final int MASK = (1 << BLOCK_SHIFT) - 1;
+  private static final int SQUARES = 1 << (2 * BLOCK_SHIFT);
+
   private static final double MOST_CROSSING = 0.02;
 
   /** Paths nearer than this are one: arc centres are good to a nanometre. */
@@ -19,24 +25,31 @@ final class PathIndex {
   private final double side;
   private final int cap;
 
-  // The latest moves, by their number modulo the cap.
+  // The latest moves, by their number modulo the cap: what one is asked for lies together.
+  private static final int AX = 0;
+  private static final int AY = 1;
+  private static final int BX = 2;
+  private static final int BY = 3;
+  private static final int Z = 4;
+  private static final int CUTTER_RADIUS = 5;
+  private static final int ARC_RADIUS = 6;
+  private static final int LEVEL = 7;
+  private static final int FIGURES = 8;
   private int next;
-  private double[] ax = new double[64];
-  private double[] ay = new double[64];
-  private double[] bx = new double[64];
-  private double[] by = new double[64];
-  private long[] z = new long[64];
-  private boolean[] level = new boolean[64];
-  private double[] cutterRadius = new double[64];
-  private double[] arcRadius = new double[64];
+  private double[] kept = new double[64 * FIGURES];
   private double[] centreX = new double[64];
   private double[] centreY = new double[64];
   private double[] sweep = new double[64];
 
-  // Squares by open addressing; a slot holds the numbers of the moves, newest last, from 1.
+  // Blocks of squares by open addressing; their squares, counted from 1, 0: none yet; of each
+  // square the numbers of the moves, newest last, from 1.
   private final int squareCap;
   private long[] keys = new long[64];
-  private int[] slots = new int[64];
+  private int[] places = new int[64];
+  private int blocks;
+  private int[] slots = new int[64 * SQUARES];
+  private long lastKey;
+  private int lastBlock = -1;
   private int squares;
   private int[] moves = new int[64 * PER_SQUARE];
   private int[] written = new int[64];
@@ -60,19 +73,20 @@ final class PathIndex {
   /** Keeps the path of a cut. */
   void add(Path path, double radius, boolean isLevel) {
     int k = next % cap;
-    if (k >= ax.length) {
+    if (k >= sweep.length) {
       grow();
     }
-    ax[k] = path.x0;
-    ay[k] = path.y0;
-    bx[k] = path.x1;
-    by[k] = path.y1;
-    z[k] = path.z0;
-    level[k] = isLevel;
-    cutterRadius[k] = radius;
-    arcRadius[k] = 0;
+    int m = k * FIGURES;
+    kept[m + AX] = path.x0;
+    kept[m + AY] = path.y0;
+    kept[m + BX] = path.x1;
+    kept[m + BY] = path.y1;
+    kept[m + Z] = path.z0;
+    kept[m + LEVEL] = isLevel ? 1 : 0;
+    kept[m + CUTTER_RADIUS] = radius;
+    kept[m + ARC_RADIUS] = 0;
     if (path.arcInPlan()) {
-      arcRadius[k] = (path.startRadius() + path.endRadius()) / 2;
+      kept[m + ARC_RADIUS] = (path.startRadius() + path.endRadius()) / 2;
       centreX[k] = path.centreX();
       centreY[k] = path.centreY();
       sweep[k] = path.sweep();
@@ -87,15 +101,8 @@ final class PathIndex {
   }
 
   private void grow() {
-    int size = Math.min(cap, 2 * ax.length);
-    ax = Arrays.copyOf(ax, size);
-    ay = Arrays.copyOf(ay, size);
-    bx = Arrays.copyOf(bx, size);
-    by = Arrays.copyOf(by, size);
-    z = Arrays.copyOf(z, size);
-    level = Arrays.copyOf(level, size);
-    cutterRadius = Arrays.copyOf(cutterRadius, size);
-    arcRadius = Arrays.copyOf(arcRadius, size);
+    int size = Math.min(cap, 2 * sweep.length);
+    kept = Arrays.copyOf(kept, size * FIGURES);
     centreX = Arrays.copyOf(centreX, size);
     centreY = Arrays.copyOf(centreY, size);
     sweep = Arrays.copyOf(sweep, size);
@@ -104,19 +111,20 @@ final class PathIndex {
   /** Enters a kept move into the squares that it crosses. */
   private void register(int number) {
     int k = (number - 1) % cap;
-    if (arcRadius[k] == 0) {
-      note(number, ax[k], ay[k], bx[k], by[k]);
+    int m = k * FIGURES;
+    double x = kept[m + AX];
+    double y = kept[m + AY];
+    double r = kept[m + ARC_RADIUS];
+    if (r == 0) {
+      note(number, x, y, kept[m + BX], kept[m + BY]);
       return;
     }
     // Chords that leave the arc by a 64th of a square at most, joined end to end.
-    double r = arcRadius[k];
     double largest = r <= side / 64 ? 1 : 2 * StrictMath.acos(1 - side / 64 / r);
     int chords = (int) Math.max(1, Math.min(Path.MOST_CHORDS, Math.abs(sweep[k]) / largest + 1));
-    double start = StrictMath.atan2(ay[k] - centreY[k], ax[k] - centreX[k]);
-    double x = ax[k];
-    double y = ay[k];
-    for (int m = 1; m <= chords; m++) {
-      double angle = start + sweep[k] * m / chords;
+    double start = StrictMath.atan2(y - centreY[k], x - centreX[k]);
+    for (int n = 1; n <= chords; n++) {
+      double angle = start + sweep[k] * n / chords;
       double x2 = centreX[k] + r * StrictMath.cos(angle);
       double y2 = centreY[k] + r * StrictMath.sin(angle);
       note(number, x, y, x2, y2);
@@ -152,8 +160,10 @@ final class PathIndex {
 
   private void clearSquares() {
     squares = 0;
+    blocks = 0;
+    lastBlock = -1;
     full = false;
-    Arrays.fill(slots, 0);
+    Arrays.fill(places, 0);
     Arrays.fill(written, 0);
   }
 
@@ -171,11 +181,37 @@ final class PathIndex {
   }
 
   private int slot(int column, int row, boolean make) {
+    int block = block(column >> BLOCK_SHIFT, row >> BLOCK_SHIFT, make);
+    if (block < 0) {
+      return -1;
+    }
+    int place = block * SQUARES + ((row & MASK) << BLOCK_SHIFT | (column & MASK));
+    if (slots[place] != 0 || !make) {
+      return slots[place] - 1;
+    }
+    if (squares == squareCap) {
+      full = true;
+      return -1;
+    }
+    if (squares == written.length) {
+      written = Arrays.copyOf(written, 2 * squares);
+      moves = Arrays.copyOf(moves, 2 * squares * PER_SQUARE);
+    }
+    slots[place] = ++squares;
+    return squares - 1;
+  }
+
+  private int block(int column, int row, boolean make) {
     long key = ((long) column << 32) | (row & 0xFFFF_FFFFL);
+    if (key == lastKey && lastBlock >= 0) {
+      return lastBlock;
+    }
     int h = hash(key) & (keys.length - 1);
-    while (slots[h] != 0) {
+    while (places[h] != 0) {
       if (keys[h] == key) {
-        return slots[h] - 1;
+        lastKey = key;
+        lastBlock = places[h] - 1;
+        return lastBlock;
       }
       h = (h + 1) & (keys.length - 1);
     }
@@ -186,35 +222,37 @@ final class PathIndex {
       full = true;
       return -1;
     }
-    if (2 * (squares + 1) > keys.length) {
+    if (2 * (blocks + 1) > keys.length) {
       rehash();
       h = hash(key) & (keys.length - 1);
-      while (slots[h] != 0) {
+      while (places[h] != 0) {
         h = (h + 1) & (keys.length - 1);
       }
     }
-    if (squares == written.length) {
-      written = Arrays.copyOf(written, 2 * squares);
-      moves = Arrays.copyOf(moves, 2 * squares * PER_SQUARE);
+    if ((blocks + 1) * SQUARES > slots.length) {
+      slots = Arrays.copyOf(slots, 2 * slots.length);
     }
+    Arrays.fill(slots, blocks * SQUARES, (blocks + 1) * SQUARES, 0);
     keys[h] = key;
-    slots[h] = ++squares;
-    return squares - 1;
+    places[h] = ++blocks;
+    lastKey = key;
+    lastBlock = blocks - 1;
+    return lastBlock;
   }
 
   private void rehash() {
     long[] oldKeys = keys;
-    int[] oldSlots = slots;
+    int[] oldPlaces = places;
     keys = new long[2 * oldKeys.length];
-    slots = new int[2 * oldKeys.length];
+    places = new int[2 * oldKeys.length];
     for (int k = 0; k < oldKeys.length; k++) {
-      if (oldSlots[k] != 0) {
+      if (oldPlaces[k] != 0) {
         int h = hash(oldKeys[k]) & (keys.length - 1);
-        while (slots[h] != 0) {
+        while (places[h] != 0) {
           h = (h + 1) & (keys.length - 1);
         }
         keys[h] = oldKeys[k];
-        slots[h] = oldSlots[k];
+        places[h] = oldPlaces[k];
       }
     }
   }
@@ -263,18 +301,22 @@ final class PathIndex {
             at.y() + ny * reach,
             this.side);
     do {
+      // What crosses the normal farther out than this leaves no narrower width.
+      if (best <= at.radius() + near + walk.entered * (reach - near) - mostRadius - BEYOND_PM) {
+        return best;
+      }
       int slot = slot(walk.column, walk.row, false);
       if (slot < 0) {
         continue;
       }
-      int kept = Math.min(written[slot], PER_SQUARE);
-      for (int m = 0; m < kept; m++) {
+      int count = Math.min(written[slot], PER_SQUARE);
+      for (int m = 0; m < count; m++) {
         int k = held(moves[slot * PER_SQUARE + m]);
-        if (k < 0 || level[k] != at.level() || (at.level() && z[k] > at.z())) {
+        if (k < 0 || level(k) != at.level() || (at.level() && z(k) > at.z())) {
           continue;
         }
         double distance = distance(k, at, nx, ny, near, reach);
-        double width = at.radius() + distance - cutterRadius[k];
+        double width = at.radius() + distance - cutterRadius(k);
         if (width >= low && width <= high && !(width >= best)) {
           best = width;
         }
@@ -299,13 +341,13 @@ final class PathIndex {
       if (slot < 0) {
         continue;
       }
-      int kept = Math.min(written[slot], PER_SQUARE);
-      for (int m = 0; m < kept; m++) {
+      int count = Math.min(written[slot], PER_SQUARE);
+      for (int m = 0; m < count; m++) {
         int k = held(moves[slot * PER_SQUARE + m]);
         if (k >= 0
-            && level[k]
-            && z[k] == at.z()
-            && Math.abs(cutterRadius[k] - at.radius()) <= 1
+            && level(k)
+            && z(k) == at.z()
+            && Math.abs(cutterRadius(k) - at.radius()) <= 1
             && !Double.isNaN(distance(k, at, nx, ny, -offset, offset))) {
           return true;
         }
@@ -334,11 +376,11 @@ final class PathIndex {
             this.side);
     do {
       int slot = slot(walk.column, walk.row, false);
-      int kept = slot < 0 ? 0 : Math.min(written[slot], PER_SQUARE);
-      for (int m = 0; m < kept; m++) {
+      int count = slot < 0 ? 0 : Math.min(written[slot], PER_SQUARE);
+      for (int m = 0; m < count; m++) {
         int k = held(moves[slot * PER_SQUARE + m]);
-        if (k >= 0 && level[k] && z[k] <= at.z()) {
-          double beyond = distance(k, at, nx, ny, near, far) + cutterRadius[k] - at.radius();
+        if (k >= 0 && level(k) && z(k) <= at.z()) {
+          double beyond = distance(k, at, nx, ny, near, far) + cutterRadius(k) - at.radius();
           if (beyond >= BEYOND_PM && beyond <= most) {
             return true;
           }
@@ -352,32 +394,48 @@ final class PathIndex {
     return number > next - cap ? (number - 1) % cap : -1;
   }
 
+  private boolean level(int k) {
+    return kept[k * FIGURES + LEVEL] != 0;
+  }
+
+  /** Its Z: below 2^53 in picometres, so a double holds it exactly. */
+  private double z(int k) {
+    return kept[k * FIGURES + Z];
+  }
+
+  private double cutterRadius(int k) {
+    return kept[k * FIGURES + CUTTER_RADIUS];
+  }
+
   /**
    * How far from the station, along a normal of its path, the kept path runs in parallel; NaN where
    * it doesn't between the limits.
    */
   private double distance(int k, Station at, double nx, double ny, double low, double high) {
-    if (arcRadius[k] > 0) {
+    int m = k * FIGURES;
+    if (kept[m + ARC_RADIUS] > 0) {
       return arcDistance(k, at, nx, ny, low, high);
     }
-    double wx = bx[k] - ax[k];
-    double wy = by[k] - ay[k];
+    double wx = kept[m + BX] - kept[m + AX];
+    double wy = kept[m + BY] - kept[m + AY];
     double length = Math.sqrt(wx * wx + wy * wy);
     if (length == 0 || Math.abs(wx * at.uy() - wy * at.ux()) > MOST_CROSSING * length) {
       return Double.NaN;
     }
-    double px = at.x() - ax[k];
-    double py = at.y() - ay[k];
+    double px = at.x() - kept[m + AX];
+    double py = at.y() - kept[m + AY];
     double distance = (wx * py - wy * px) / (wy * nx - wx * ny);
     double along = ((px + distance * nx) * wx + (py + distance * ny) * wy) / (length * length);
     return along >= 0 && along <= 1 && distance >= low && distance <= high ? distance : Double.NaN;
   }
 
   private double arcDistance(int k, Station at, double nx, double ny, double low, double high) {
+    int m = k * FIGURES;
+    double arcRadius = kept[m + ARC_RADIUS];
     double px = at.x() - centreX[k];
     double py = at.y() - centreY[k];
     double b = px * nx + py * ny;
-    double root = b * b - (px * px + py * py - arcRadius[k] * arcRadius[k]);
+    double root = b * b - (px * px + py * py - arcRadius * arcRadius);
     if (root < 0) {
       return Double.NaN;
     }
@@ -386,7 +444,7 @@ final class PathIndex {
       double distance = -b + sign * Math.sqrt(root);
       double qx = px + distance * nx;
       double qy = py + distance * ny;
-      boolean parallel = Math.abs(qx * at.ux() + qy * at.uy()) <= MOST_CROSSING * arcRadius[k];
+      boolean parallel = Math.abs(qx * at.ux() + qy * at.uy()) <= MOST_CROSSING * arcRadius;
       if (parallel
           && distance >= low
           && distance <= high
@@ -394,10 +452,10 @@ final class PathIndex {
               qx,
               qy,
               sweep[k],
-              ax[k] - centreX[k],
-              ay[k] - centreY[k],
-              bx[k] - centreX[k],
-              by[k] - centreY[k])
+              kept[m + AX] - centreX[k],
+              kept[m + AY] - centreY[k],
+              kept[m + BX] - centreX[k],
+              kept[m + BY] - centreY[k])
           && !(Math.abs(distance) >= Math.abs(best))) {
         best = distance;
       }
@@ -415,6 +473,10 @@ final class PathIndex {
     private final int stepY;
     private double nextX;
     private double nextY;
+
+    /** At which part of the segment the square is entered. */
+    double entered;
+
     private final double deltaX;
     private final double deltaY;
 
@@ -443,9 +505,11 @@ final class PathIndex {
       }
       if (row == lastRow || (column != lastColumn && nextX <= nextY)) {
         column += stepX;
+        entered = nextX;
         nextX += deltaX;
       } else {
         row += stepY;
+        entered = nextY;
         nextY += deltaY;
       }
       return true;

@@ -61,6 +61,15 @@ final class Stations {
   void line(double along, double across, double alongStep, double acrossStep, int cells) {
     double a = along;
     double c = across;
+    if (acrossStep == 0) {
+      double ahead2 = rim * rim - across * across;
+      double ahead = ahead2 > 0 ? Math.sqrt(ahead2) : 0;
+      for (int k = 0; k < cells; k++) {
+        take(a - ahead, across);
+        a += alongStep;
+      }
+      return;
+    }
     for (int k = 0; k < cells; k++) {
       cell(a, c);
       a += alongStep;

@@ -180,10 +180,12 @@ final class Surface {
     }
     boolean goesOn = !piece.arc() && rest.goesOn(piece, cutter);
     if (oneHeight) {
-      carver.cutFlat(z, id, goesOn && rest.allOf(id), found);
+      carver.cutFlat(z, id, goesOn && piece.z0() == z && rest.allOf(id), found);
     } else {
       HeightGrid.Floor floor = Floors.of(path, piece, cutter, goesOn ? shortest : NOT_GOING_ON);
-      carver.cut(floor, z, id, otherId, cutter.leavesFloor() && path.level(), found);
+      double lowest = Math.min(piece.z0(), piece.z1());
+      boolean notes = cutter.leavesFloor() && path.level();
+      carver.cut(floor, cutter, lowest, z, id, otherId, notes, found);
     }
     if (piece.arc()) {
       rest.forget();

@@ -10,7 +10,13 @@ final class Swath {
   /** What rounding may do to a distance. */
   private static final double ROUNDING_PM = 1;
 
+  /** Cells that a long side just touches all count, whatever rounding does to their distances. */
+  private static final double TANGENT = 1 + 1e-12;
+
   private static final double ROUNDING_CELLS = 1.0 / 1024;
+
+  /** Across a stretch that runs more along Y than this, columns are not told apart. */
+  private static final double STEEPEST = 64;
 
   private final double cell;
   private final double perCell;
@@ -28,8 +34,10 @@ final class Swath {
   private double by;
   private double dx;
   private double dy;
+  private double length;
   private double length2;
   private double reach;
+  private double wide2;
   private double radius;
   private double radius2;
   private int firstRow;
@@ -86,9 +94,16 @@ final class Swath {
     dx = bx - ax;
     dy = by - ay;
     length2 = dx * dx + dy * dy;
-    reach = Math.copySign(radius * Math.sqrt(length2), dy);
+    length = Math.sqrt(length2);
+    reach = Math.copySign(radius * length, dy);
+    wide2 = radius2 * length2 * TANGENT;
     firstRow = Math.max(rowMin, above(Math.min(ay, by) - radius) - 1);
     lastRow = Math.min(rowMax, below(Math.max(ay, by) + radius) + 1);
+  }
+
+  /** Takes the cells about the straight stretch of another swath, within another radius. */
+  void within(Swath other, double radiusPm) {
+    segment(other.ax, other.ay, other.bx, other.by, radiusPm);
   }
 
   /** Takes the cells about an arc about Z. */
@@ -123,6 +138,20 @@ final class Swath {
   /** No row after this one is covered. */
   int lastRow() {
     return lastRow;
+  }
+
+  /** No column before this one is covered. */
+  int leftmost() {
+    return round
+        ? firstColumn
+        : Math.max(columnMin, (int) Math.floor((Math.min(ax, bx) - radius) * perCell) - 1);
+  }
+
+  /** No column after this one is covered. */
+  int rightmost() {
+    return round
+        ? lastColumn
+        : Math.min(columnMax, (int) Math.floor((Math.max(ax, bx) + radius) * perCell) + 1);
   }
 
   /** The first column that the last question was answered with. */
@@ -191,6 +220,32 @@ final class Swath {
     double half = Math.sqrt(radius2 - away * away) - ROUNDING_PM;
     from = (int) Math.ceil((ax - half) * perCell - 0.5 + ROUNDING_CELLS);
     to = (int) Math.floor((ax + half) * perCell - 0.5 - ROUNDING_CELLS);
+    return from <= to;
+  }
+
+  /**
+   * Narrows the columns last told to those in which some cell of some rows may lie farther along a
+   * straight stretch than this.
+   *
+   * @param along in picometres from the start; below zero before it
+   * @return whether any are left
+   */
+  boolean narrow(int lowRow, int highRow, double along) {
+    if (length2 == 0) {
+      return from <= to;
+    }
+    double least = along * length - ROUNDING_PM * length;
+    // How far the rows alone come along.
+    double rows = Math.max((centre(lowRow) - ay) * dy, (centre(highRow) - ay) * dy);
+    if (Math.abs(dx) * STEEPEST < Math.abs(dy)) {
+      if (rows + Math.abs(dx) * (radius + Math.abs(dx)) < least) {
+        to = from - 1;
+      }
+    } else if (dx > 0) {
+      from = Math.max(from, (int) Math.floor((ax + (least - rows) / dx) * perCell - 1));
+    } else {
+      to = Math.min(to, (int) Math.ceil((ax + (least - rows) / dx) * perCell + 1));
+    }
     return from <= to;
   }
 
@@ -294,6 +349,25 @@ final class Swath {
     return from <= to;
   }
 
+  /** The column in which the stretch starts. */
+  int startColumn() {
+    return (int) Math.floor(ax * perCell);
+  }
+
+  /** The row in which the stretch starts. */
+  int startRow() {
+    return (int) Math.floor(ay * perCell);
+  }
+
+  /** Whether a straight stretch covers a cell, and the stock reaches it. */
+  boolean holds(int row, int column) {
+    return column >= columnMin
+        && column <= columnMax
+        && row >= rowMin
+        && row <= rowMax
+        && covers(row, column);
+  }
+
   /** Whether a straight stretch covers a cell. */
   boolean covers(int row, int column) {
     return within(centre(column), centre(row));
@@ -313,7 +387,7 @@ final class Swath {
     }
     double along = px * dx + py * dy;
     double cross = px * dy - py * dx;
-    return along > 0 && along < length2 && cross * cross <= radius2 * length2;
+    return along > 0 && along < length2 && cross * cross <= wide2;
   }
 
   // Round stretches.

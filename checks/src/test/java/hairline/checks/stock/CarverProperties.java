@@ -11,6 +11,7 @@ import java.util.Objects;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -84,7 +85,7 @@ class CarverProperties {
         .as(Step::new)
         .list()
         .ofMinSize(5)
-        .ofMaxSize(60);
+        .ofMaxSize(200);
   }
 
   /** The paths of a program, from the middle of the field. */
@@ -171,6 +172,28 @@ class CarverProperties {
       }
     }
     assertThat(quick.grid.tiles()).hasSameSizeAs(plain.grid.tiles());
+  }
+
+  @Example
+  void aSecondPlungeTakesWhatTheFirstOneLeft() {
+    Surface quick = HeightGridProperties.surface();
+    Cutter cutter = new Cutter(ToolShape.FLAT, 2e8, 0, 0);
+    Removed found = new Removed(CELL);
+    int id = -16;
+    long apart = 250_000_000L;
+    // Beside the second place lies a floor of the same id at the depth it will have.
+    List<Line> plunges =
+        List.of(
+            new Line(0, -apart, 0, 0, -apart, -8_000_000),
+            new Line(0, 0, 0, 0, 0, -4_000_000),
+            new Line(0, 0, -4_000_000, 0, 0, -8_000_000));
+    for (Line plunge : plunges) {
+      quick.cut(HeightGridProperties.path(plunge), cutter, id, id, found);
+    }
+    for (int row = -7; row < 7; row++) {
+      boolean within = (row + 0.5) * (row + 0.5) <= 64;
+      assertThat(quick.grid.height(0, row)).isEqualTo(within ? -8_000_000 : 0);
+    }
   }
 
   /** All that a move leaves to those who ask. */
