@@ -10,6 +10,7 @@ import hairline.checks.timing.ProgramSummary;
 import hairline.checks.timing.TimeTaken;
 import java.io.IOException;
 import java.util.Map;
+import java.util.Optional;
 
 /** The summary of a program in the JSON report. */
 final class SummaryJson {
@@ -38,6 +39,11 @@ final class SummaryJson {
       extents(json, "rapid", reach.rapid());
       extents(json, "feed", reach.feed());
       json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("operations");
+    for (ProgramSummary.Operation operation : summary.operations()) {
+      operation(json, operation);
     }
     json.writeEndArray();
     json.writeArrayFieldStart("tools");
@@ -75,15 +81,36 @@ final class SummaryJson {
     JsonText.number(json, "feedSeconds", summary.feedSeconds());
     JsonText.number(json, "rapidSeconds", summary.rapidSeconds());
     JsonText.number(json, "dwellSeconds", summary.dwellSeconds());
-    if (summary.plan().isPresent()) {
-      json.writeObjectFieldStart("plan");
-      JsonText.number(json, "plannedSeconds", summary.plan().get().plannedSeconds());
-      JsonText.number(json, "programmedSeconds", summary.plan().get().programmedSeconds());
-      JsonText.number(json, "shareBelowFeed", summary.plan().get().shareBelowFeed());
-      json.writeEndObject();
-    }
+    plan(json, summary.plan());
     JsonText.texts(
         json, "unknown", time.gaps().stream().map(Gap::cause).map(c -> c.reason()).toList());
+    json.writeEndObject();
+  }
+
+  private static void plan(JsonGenerator json, Optional<ProgramSummary.Plan> plan)
+      throws IOException {
+    if (plan.isPresent()) {
+      json.writeObjectFieldStart("plan");
+      JsonText.number(json, "plannedSeconds", plan.get().plannedSeconds());
+      JsonText.number(json, "programmedSeconds", plan.get().programmedSeconds());
+      JsonText.number(json, "shareBelowFeed", plan.get().shareBelowFeed());
+      JsonText.number(json, "shareOfTimeBelowFeed", plan.get().shareOfTimeBelowFeed());
+      json.writeEndObject();
+    }
+  }
+
+  private static void operation(JsonGenerator json, ProgramSummary.Operation operation)
+      throws IOException {
+    json.writeStartObject();
+    json.writeNumberField("firstLine", operation.from().line());
+    if (operation.tool().isPresent()) {
+      json.writeNumberField("tool", operation.tool().getAsInt());
+    }
+    if (operation.rpm().isPresent()) {
+      JsonText.number(json, "rpm", operation.rpm().getAsDouble());
+    }
+    JsonText.number(json, "seconds", operation.seconds());
+    plan(json, operation.plan());
     json.writeEndObject();
   }
 

@@ -30,6 +30,7 @@ final class SummaryText {
     text.moves(summary);
     text.reach(summary);
     text.time(summary);
+    text.operations(summary);
     text.tools(summary);
     text.calls(summary);
     text.end(summary);
@@ -128,7 +129,9 @@ final class SummaryText {
                         + Quantities.time(plan.programmedSeconds())
                         + " at the commanded feeds; below the commanded feed on "
                         + Quantities.significant(plan.shareBelowFeed() * 100, 3)
-                        + " % of their length"));
+                        + " % of their length, for "
+                        + Quantities.significant(plan.shareOfTimeBelowFeed() * 100, 3)
+                        + " % of their time"));
     for (Gap gap : time.gaps()) {
       add(
           "",
@@ -137,6 +140,38 @@ final class SummaryText {
               + gap.cause().key().map(key -> " (" + key + ")").orElse("")
               + "; line "
               + gap.at().line());
+    }
+  }
+
+  private void operations(ProgramSummary summary) {
+    String label = "times";
+    int shown = 0;
+    for (ProgramSummary.Operation operation : summary.operations()) {
+      if (++shown > MOST_ITEMS) {
+        add("", (summary.operations().size() - MOST_ITEMS) + " more operations");
+        return;
+      }
+      StringBuilder text = new StringBuilder();
+      text.append(
+          operation.tool().isPresent() ? "T" + operation.tool().getAsInt() : "no known tool");
+      if (operation.rpm().isPresent()) {
+        text.append(" at ").append(Quantities.rpm(operation.rpm().getAsDouble()));
+      }
+      text.append(" from line ").append(operation.from().line());
+      text.append(": ").append(Quantities.time(operation.seconds()));
+      operation
+          .plan()
+          .ifPresent(
+              plan ->
+                  text.append(", ")
+                      .append(Quantities.time(plan.plannedSeconds()))
+                      .append(" at feed (")
+                      .append(Quantities.time(plan.programmedSeconds()))
+                      .append(" as programmed), below the commanded feed for ")
+                      .append(Quantities.significant(plan.shareOfTimeBelowFeed() * 100, 3))
+                      .append(" % of it"));
+      add(label, text.toString());
+      label = "";
     }
   }
 

@@ -42,6 +42,13 @@ public record PlannedMove(
         + below(exitMmPerMin, feedMmPerMin) * (1 - peakToShare);
   }
 
+  /** The time in seconds for which the feed is below a value. */
+  public double secondsBelow(double feedMmPerMin) {
+    return feedMmPerMin > peakMmPerMin
+        ? seconds
+        : Math.min(seconds, secondsBelowAtStart(feedMmPerMin) + secondsBelowAtEnd(feedMmPerMin));
+  }
+
   /** The time in seconds for which the feed is below a value at the start of the move. */
   public double secondsBelowAtStart(double feedMmPerMin) {
     return feedMmPerMin > peakMmPerMin ? seconds : ramp(entryMmPerMin, feedMmPerMin, peakFromShare);

@@ -8,6 +8,8 @@ import hairline.checks.motion.ToolUse;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * What a program does as a whole, so that its interpretation can be checked against what the
@@ -30,6 +32,7 @@ import java.util.Optional;
  * @param dwellSeconds the known part of it in dwells
  * @param plan how the feed as planned compares with that as programmed; empty where nothing is
  *     planned
+ * @param operations the same for each operation, in their order
  * @param tools what it does with its tools
  * @param calls how often each subprogram was entered
  * @param doubts what is unknown, assumed or left out, in the order of its first occurrence
@@ -51,6 +54,7 @@ public record ProgramSummary(
     double rapidSeconds,
     double dwellSeconds,
     Optional<Plan> plan,
+    List<Operation> operations,
     List<ToolUse> tools,
     Map<String, Long> calls,
     List<Doubt> doubts,
@@ -63,11 +67,30 @@ public record ProgramSummary(
    * @param programmedSeconds how long they would take at their commanded feeds
    * @param shareBelowFeed part of their length on which the machine stays below the commanded feed,
    *     0 to 1
+   * @param shareOfTimeBelowFeed part of the planned time for which it does, 0 to 1
    */
-  public record Plan(double plannedSeconds, double programmedSeconds, double shareBelowFeed) {}
+  public record Plan(
+      double plannedSeconds,
+      double programmedSeconds,
+      double shareBelowFeed,
+      double shareOfTimeBelowFeed) {}
+
+  /**
+   * What is done with one tool at one commanded speed; a tool change and a measuring belong to what
+   * the tool does next.
+   *
+   * @param from its first move; without one its last block
+   * @param tool the tool; empty where there is none or it is not known
+   * @param rpm the speed at which the spindle turns then; empty where it stands or is not known
+   * @param seconds the known part of its time
+   * @param plan its feed moves that were planned
+   */
+  public record Operation(
+      Place from, OptionalInt tool, OptionalDouble rpm, double seconds, Optional<Plan> plan) {}
 
   public ProgramSummary {
     extents = List.copyOf(extents);
+    operations = List.copyOf(operations);
     tools = List.copyOf(tools);
     doubts = List.copyOf(doubts);
   }

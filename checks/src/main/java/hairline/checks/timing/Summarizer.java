@@ -11,7 +11,6 @@ import hairline.checks.motion.ToolUses;
 import hairline.checks.stock.Cut;
 import hairline.checks.timing.ProgramSummary.Doubt;
 import hairline.checks.timing.ProgramSummary.Ending;
-import hairline.checks.timing.ProgramSummary.Plan;
 import hairline.checks.timing.ProgramSummary.Reach;
 import hairline.parser.Problem;
 import hairline.parser.Span;
@@ -28,8 +27,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Sums up what a program does. Stands behind the stage that counts time; hands nothing on. Follows
- * {@value #OFFSETS_CAP} work offsets, {@value #CALLS_CAP} subprograms and {@value #DOUBTS_CAP}
- * doubts.
+ * {@value #OFFSETS_CAP} work offsets, {@value #CALLS_CAP} subprograms, {@value
+ * OperationTimes#OPERATIONS_CAP} operations and {@value #DOUBTS_CAP} doubts.
  */
 public final class Summarizer implements EventSink {
   /** How many work offsets are told apart. */
@@ -48,13 +47,9 @@ public final class Summarizer implements EventSink {
     final Map<Axis, Extent> feed = new EnumMap<>(Axis.class);
   }
 
-  /** Less than this below the commanded feed is rounding. */
-  private static final double REACHED = 1 - 1e-9;
-
-  private static final double SECONDS_PER_MINUTE = 60;
-
   private final ProgramTime time;
   private final PlannedFeed feed;
+  private final OperationTimes operations = new OperationTimes();
   private final ToolUses tools = new ToolUses();
   private final Map<String, Offset> offsets = new LinkedHashMap<>();
   private final Map<String, Long> calls = new LinkedHashMap<>();
@@ -71,10 +66,6 @@ public final class Summarizer implements EventSink {
   private double feedSeconds;
   private double rapidSeconds;
   private double dwellSeconds;
-  private double plannedSeconds;
-  private double programmedSeconds;
-  private double plannedMm;
-  private double slowMm;
   private Optional<Ending> ending = Optional.empty();
 
   /**
@@ -96,6 +87,7 @@ public final class Summarizer implements EventSink {
 
   private void take(Event event) {
     tools.accept(event);
+    operations.accept(event, time.ofThisEvent().atLeastSeconds(), feed.ofThisMove());
     if (event instanceof Move move) {
       move(move);
     } else if (event instanceof Event.BlockStarted) {
@@ -121,20 +113,11 @@ public final class Summarizer implements EventSink {
     if (move.isFeed()) {
       feedMm += move.lengthMm();
       feedSeconds += seconds;
-      feed.ofThisMove().ifPresent(planned -> plan(move, planned));
     } else {
       rapidMm += move.lengthMm();
       rapidSeconds += seconds;
     }
     reach(move);
-  }
-
-  private void plan(Move move, PlannedMove planned) {
-    double commanded = move.feedMmPerMin().orElse(0);
-    plannedSeconds += planned.seconds();
-    programmedSeconds += move.lengthMm() / commanded * SECONDS_PER_MINUTE;
-    plannedMm += move.lengthMm();
-    slowMm += move.lengthMm() * planned.shareBelow(commanded * REACHED);
   }
 
   private void reach(Move move) {
@@ -228,6 +211,9 @@ public final class Summarizer implements EventSink {
     if (tools.isCapReached()) {
       capsReached.add("tools or speeds beyond the first");
     }
+    if (operations.isCapReached()) {
+      capsReached.add("operations beyond the first " + OperationTimes.OPERATIONS_CAP);
+    }
     List<Doubt> all = new ArrayList<>(doubts.values());
     Place start = new Place(0, 1, new Span(1, 1));
     capsReached.forEach(what -> all.add(new Doubt(what + " left out of the summary", start, 1)));
@@ -246,9 +232,8 @@ public final class Summarizer implements EventSink {
         feedSeconds,
         rapidSeconds,
         dwellSeconds,
-        plannedMm > 0
-            ? Optional.of(new Plan(plannedSeconds, programmedSeconds, slowMm / plannedMm))
-            : Optional.empty(),
+        operations.ofProgram(),
+        operations.list(),
         tools.list(),
         Collections.unmodifiableMap(new LinkedHashMap<>(calls)),
         all,

@@ -293,6 +293,7 @@ class FeedPlannerTest {
     // Two ramps of 5 ms at half the speed cost 5 ms more.
     assertThat(plan.plannedSeconds()).isCloseTo(0.105, within(1e-12));
     assertThat(plan.shareBelowFeed()).isCloseTo(0.05, within(1e-6));
+    assertThat(plan.shareOfTimeBelowFeed()).isCloseTo(0.010 / 0.105, within(1e-6));
     assertThat(summarizer.summary().time().atLeastSeconds()).isCloseTo(0.105, within(1e-12));
   }
 

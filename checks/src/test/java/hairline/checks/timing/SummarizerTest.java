@@ -105,6 +105,42 @@ class SummarizerTest {
     assertThat(summary.doubts()).isEmpty();
   }
 
+  /**
+   * A speed for itself, then two tools, the second at two speeds; 4 s a tool change, and after it
+   * nobody knows from how high the tool comes down.
+   */
+  @Test
+  void tellsTheTimeOfEachOperation() throws IOException {
+    ProgramSummary summary =
+        run(
+            "G21 G90 G17 G94 G54 G0 X0. Y0. Z6.",
+            "S8000 M3",
+            "G4 P5.",
+            "T3 M6",
+            "S30000 M3",
+            "G0 Z0.",
+            "G1 X10. F60.",
+            "T4 M6",
+            "S20000 M3",
+            "G0 Z0.",
+            "G1 X0. F60.",
+            "S10000",
+            "G1 X1. F60.",
+            "M30");
+    assertThat(summary.operations())
+        .extracting(o -> o.from().line(), o -> o.tool().orElse(-1), o -> o.rpm().orElse(-1))
+        .containsExactly(
+            tuple(1, -1, -1.0),
+            tuple(6, 3, 30_000.0),
+            tuple(10, 4, 20_000.0),
+            tuple(13, 4, 10_000.0));
+    assertThat(summary.operations().get(1).seconds()).isCloseTo(4 + 10, within(1e-9));
+    assertThat(summary.operations().get(2).seconds()).isCloseTo(4 + 10, within(1e-9));
+    assertThat(summary.operations().get(3).seconds()).isCloseTo(1, within(1e-9));
+    double sum = summary.operations().stream().mapToDouble(ProgramSummary.Operation::seconds).sum();
+    assertThat(sum).isCloseTo(summary.time().atLeastSeconds(), within(1e-9));
+  }
+
   @Test
   void sumsUpTheFirstProgramOfTheReport() throws IOException {
     try (InputStream in = Interpreter.class.getResourceAsStream("nistir-6556-c1.nc")) {
