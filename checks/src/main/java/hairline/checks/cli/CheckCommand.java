@@ -189,7 +189,7 @@ final class CheckCommand implements Action {
       throw Failed.of(Failure.NO_RULE_LEFT, "--only and --skip");
     }
     Surfaces surfaces = surfaces();
-    Sheets sheets = sheets();
+    Sheets sheets = Sheets.of(setup, changes);
     List<Input> named = Inputs.of(paths, streams.in());
     List<Reports.Wanted> wanted = Reports.Wanted.of(reports, readFiles(named, sheets));
     Subprograms subprograms = Subprograms.among(named, sheets);
@@ -262,20 +262,6 @@ final class CheckCommand implements Action {
           "check ");
     }
     return workers;
-  }
-
-  private Sheets sheets() throws Failed {
-    List<Conditions.WhatIf> whatIf = new ArrayList<>();
-    for (String change : changes) {
-      whatIf.add(Sheets.whatIf(change));
-    }
-    Optional<Path> asked = setup == null ? Optional.empty() : Optional.of(Sheets.path(setup));
-    Sheets sheets = new Sheets(asked, whatIf);
-    if (asked.isPresent()) {
-      // A sheet named for all programs is read before the first, so that a slip is told once.
-      sheets.setupFor(Optional.empty());
-    }
-    return sheets;
   }
 
   /** The files that no report may replace. */

@@ -44,6 +44,8 @@ enum Failure {
       ExitStatus.USAGE,
       "a starter sheet is made for one program, and `%s` is a folder",
       "name one of its programs; the sheet serves the whole folder when it is called setup.yaml"),
+  WANTS_A_FILE(
+      ExitStatus.USAGE, "`%s` is a folder, and one program is due", "name a program in it"),
   OUTPUT_FOLDER_MISSING(
       ExitStatus.USAGE,
       "cannot write `%s`: its folder does not exist",

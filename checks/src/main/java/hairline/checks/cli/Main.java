@@ -1,5 +1,6 @@
 package hairline.checks.cli;
 
+import hairline.checks.report.ComparisonFormat;
 import hairline.checks.report.ReportFormat;
 import hairline.checks.setup.Nearest;
 import java.io.OutputStreamWriter;
@@ -26,6 +27,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
     versionProvider = Version.class,
     subcommands = {
       CheckCommand.class,
+      CompareCommand.class,
       RulesCommand.class,
       ExplainCommand.class,
       InitCommand.class,
@@ -118,6 +120,8 @@ public final class Main {
     choice(line, FailOn.class);
     choice(line, Colour.class);
     choice(line, ReportFormat.class);
+    choice(line, ComparisonFormat.class);
+    choice(line, CompareCommand.FailOnWhat.class);
     List<CommandLine> all = new ArrayList<>(line.getSubcommands().values());
     all.add(line);
     for (CommandLine command : all) {
@@ -141,7 +145,9 @@ public final class Main {
 
   /** Whether a command may end with a status that tells of findings. */
   private static boolean findsThings(CommandLine command) {
-    return command.getCommand() instanceof CheckCommand || command.getCommand() instanceof Main;
+    return command.getCommand() instanceof CheckCommand
+        || command.getCommand() instanceof CompareCommand
+        || command.getCommand() instanceof Main;
   }
 
   /** With what a command may end. */
@@ -150,7 +156,10 @@ public final class Main {
     Arrays.stream(ExitStatus.values())
         .sorted((a, b) -> Integer.compare(a.code(), b.code()))
         .forEach(status -> statuses.put(Integer.toString(status.code()), status.meaning()));
-    if (!findsThings(command)) {
+    if (command.getCommand() instanceof CompareCommand) {
+      statuses.put("0", "no difference, or with --fail-on finding no new finding");
+      statuses.put("1", "a difference, or a new finding");
+    } else if (!findsThings(command)) {
       boolean reads = command.getCommand() instanceof InitCommand;
       statuses.put("0", "done");
       statuses.remove("1");

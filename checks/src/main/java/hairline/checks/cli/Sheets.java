@@ -8,10 +8,12 @@ import hairline.checks.setup.SheetFinder;
 import hairline.checks.setup.SheetReader;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 
 /** The setup sheets of a run; programs that share a sheet share what was read of it. */
 final class Sheets {
@@ -32,8 +34,27 @@ final class Sheets {
     this.changes = changes;
   }
 
+  /**
+   * Those of a command line; a sheet named for all programs is read at once, so that a slip is told
+   * once.
+   *
+   * @param setup what {@code --setup} names
+   * @param changes what {@code --set} takes
+   */
+  static Sheets of(@Nullable String setup, List<String> changes) throws Failed {
+    List<Conditions.WhatIf> whatIf = new ArrayList<>();
+    for (String change : changes) {
+      whatIf.add(whatIf(change));
+    }
+    Sheets sheets = new Sheets(setup == null ? Optional.empty() : Optional.of(path(setup)), whatIf);
+    if (setup != null) {
+      sheets.setupFor(Optional.empty());
+    }
+    return sheets;
+  }
+
   /** What {@code --set} takes, read. */
-  static Conditions.WhatIf whatIf(String text) throws Failed {
+  private static Conditions.WhatIf whatIf(String text) throws Failed {
     int equals = text.indexOf('=');
     if (equals < 1 || equals == text.length() - 1) {
       throw Failed.of(Failure.VALUE_WITHOUT_KEY, text);
@@ -47,7 +68,7 @@ final class Sheets {
     return changes;
   }
 
-  static Path path(String sheet) throws Failed {
+  private static Path path(String sheet) throws Failed {
     try {
       return Path.of(sheet);
     } catch (InvalidPathException e) {

@@ -35,8 +35,6 @@ import java.util.stream.Collectors;
  * in one column beside it. All text from outside passes {@link Visible} here.
  */
 final class TextReport implements ReportWriter {
-  private static final int GUTTER = 9;
-  private static final int COLUMN = GUTTER + 2;
   private static final int MOST_ITEMS = 12;
   private static final int MANY_KEYS = 4;
   private static final Pattern TOOL_KEY = Pattern.compile("tools\\.([0-9]{1,9})\\.(.+)");
@@ -44,6 +42,7 @@ final class TextReport implements ReportWriter {
   private static final String MISSING = " is not on the sheet";
 
   private final Writer out;
+  private final Gutter gutter;
   private final ReportOptions options;
 
   /** Troubles told, each with the first program that has it. */
@@ -53,6 +52,7 @@ final class TextReport implements ReportWriter {
 
   TextReport(OutputStream out, ReportOptions options) {
     this.out = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+    this.gutter = new Gutter(this.out, options.width(), options.colour());
     this.options = options;
   }
 
@@ -486,7 +486,7 @@ final class TextReport implements ReportWriter {
             ? Paint.ERROR
             : verdict.warnings() > 0 ? Paint.WARNING : Paint.STRONG;
     if (!options.quiet()) {
-      line(paint(Paint.QUIET, "─".repeat(options.width())));
+      gutter.rule();
     }
     String next = "verdict";
     for (String part : Wrap.at(columns(), text.toString())) {
@@ -524,23 +524,15 @@ final class TextReport implements ReportWriter {
   }
 
   private void labelled(String label, Paint paint, String text) throws IOException {
-    String next = label;
-    for (String part : Wrap.at(columns(), Visible.of(text))) {
-      label(next, paint);
-      line(part);
-      next = "";
-    }
+    gutter.labelled(label, paint, text);
   }
 
   private void label(String text, Paint paint) throws IOException {
-    out.write(" ".repeat(Math.max(0, GUTTER - DisplayWidth.of(text))));
-    out.write(text.isEmpty() ? "" : paint(paint, text));
-    out.write("  ");
+    gutter.label(text, paint);
   }
 
   private void line(String text) throws IOException {
-    out.write(text);
-    out.write('\n');
+    gutter.line(text);
   }
 
   private void separate() throws IOException {
@@ -552,7 +544,7 @@ final class TextReport implements ReportWriter {
 
   /** Columns beside the gutter. */
   private int columns() {
-    return options.width() - COLUMN;
+    return gutter.columns();
   }
 
   /** Below the heading the folder is known; a file beside the program is named whole. */
@@ -578,6 +570,6 @@ final class TextReport implements ReportWriter {
   }
 
   private String paint(Paint paint, String text) {
-    return options.colour() && !text.isBlank() ? paint.on(text) : text;
+    return gutter.paint(paint, text);
   }
 }

@@ -33,7 +33,7 @@ final class Floors {
           List.of("motion"),
           List.of("stock", "timing", "warmth", "budget"),
           List.of("finding"),
-          List.of("rules"),
+          List.of("rules", "compare"),
           List.of("report"),
           List.of("cli"));
 

@@ -1,0 +1,188 @@
+package hairline.checks.cli;
+
+import hairline.checks.compare.Comparison;
+import hairline.checks.compare.LevelWatcher;
+import hairline.checks.compare.MotionComparison;
+import hairline.checks.finding.ProgramResult;
+import hairline.checks.motion.Event;
+import hairline.checks.motion.EventSink;
+import hairline.checks.motion.Interpreter;
+import hairline.checks.motion.ProgramFiles;
+import hairline.checks.motion.SheetControl;
+import hairline.checks.report.ComparisonFormat;
+import hairline.checks.report.Conditions;
+import hairline.checks.report.ReportOptions;
+import hairline.checks.rules.ProgramCheck;
+import hairline.checks.rules.Selection;
+import hairline.checks.setup.Setup;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code hairline compare}. */
+@Command(
+    name = "compare",
+    description = {
+      "Tells what a changed program does otherwise than before: in motion, depth and state, in the"
+          + " surface it leaves, and in what the check finds.",
+      "",
+      "No comparison of text: sequence numbers, blanks, comments and the order of words do not"
+          + " count, nor does another way to write one and the same motion.",
+      ""
+    })
+final class CompareCommand implements Action {
+  /** What makes the exit status 1. */
+  enum FailOnWhat {
+    DIFFERENCE,
+    FINDING;
+
+    @Override
+    public String toString() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  @Parameters(index = "0", paramLabel = "BEFORE", description = "The part program as it was.")
+  private String before = "";
+
+  @Parameters(index = "1", paramLabel = "AFTER", description = "The part program as it is.")
+  private String after = "";
+
+  @Option(names = "--setup", paramLabel = "FILE", description = "The setup sheet for both.")
+  private @Nullable String setup;
+
+  @Option(
+      names = "--set",
+      paramLabel = "KEY=VALUE",
+      description = "What if: a value of both sheets changed. May be repeated.")
+  private List<String> changes = new ArrayList<>();
+
+  @Option(
+      names = "--fail-on",
+      paramLabel = "WHAT",
+      description =
+          "What makes the exit status 1: ${COMPLETION-CANDIDATES} (difference: any in motion, state"
+              + " or surface, and new findings; finding: new findings only).")
+  private FailOnWhat failOn = FailOnWhat.DIFFERENCE;
+
+  @Option(
+      names = "--allow-unread",
+      description = "Macro statements that are not read do not make the exit status 3.")
+  private boolean allowUnread;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      description = "Format of the comparison: ${COMPLETION-CANDIDATES} (text).")
+  private ComparisonFormat format = ComparisonFormat.TEXT;
+
+  @Option(
+      names = "--color",
+      paramLabel = "WHEN",
+      description =
+          "Colour in the text: ${COMPLETION-CANDIDATES} (auto: on a terminal, unless NO_COLOR is"
+              + " set).")
+  private Colour colour = Colour.AUTO;
+
+  @Option(
+      names = {"-v", "--verbose"},
+      description = "Lists in the text whole; failures with their traces.")
+  private boolean verbose;
+
+  @Override
+  public boolean verbose() {
+    return verbose;
+  }
+
+  /** One of the two programs. */
+  private record Side(OneProgram program, Setup sheet) {
+    ProgramResult check(EventSink watcher) throws Failed {
+      return program.read(
+          () -> {
+            ProgramCheck check = ProgramCheck.of(Selection.ALL);
+            return program.check(check, sheet, watcher);
+          });
+    }
+
+    MotionComparison.Program motion(boolean blockDeleteOn) {
+      return sink -> {
+        // What the first look tells of lines that can't be read, the run tells again.
+        ProgramFiles files = program.open(event -> {});
+        new Interpreter(SheetControl.of(sheet), files)
+            .run(
+                event -> {
+                  if (!(event instanceof Event.BlockProblem)) {
+                    sink.accept(event);
+                  }
+                },
+                blockDeleteOn);
+      };
+    }
+
+    boolean deletable() throws IOException {
+      return program.open(event -> {}).index(0).deletableBlocks();
+    }
+  }
+
+  @Override
+  public ExitStatus run(Streams streams, Messages messages) throws Failed {
+    Sheets sheets = Sheets.of(setup, changes);
+    OneProgram programBefore = OneProgram.of(before, streams);
+    OneProgram programAfter = OneProgram.of(after, streams);
+    Side was = new Side(programBefore, sheets.setupFor(programBefore.path()));
+    Side is = new Side(programAfter, sheets.setupFor(programAfter.path()));
+    LevelWatcher levelsBefore = new LevelWatcher();
+    LevelWatcher levelsAfter = new LevelWatcher();
+    ProgramResult resultBefore = was.check(levelsBefore);
+    ProgramResult resultAfter = is.check(levelsAfter);
+    Comparison comparison =
+        programAfter.read(
+            () ->
+                Comparison.of(
+                    resultBefore,
+                    resultAfter,
+                    MotionComparison.of(was.motion(false), is.motion(false)),
+                    was.deletable() || is.deletable()
+                        ? Optional.of(MotionComparison.of(was.motion(true), is.motion(true)))
+                        : Optional.empty(),
+                    levelsBefore,
+                    levelsAfter));
+    ExitStatus status = status(comparison).and(complete(resultBefore)).and(complete(resultAfter));
+    ReportOptions options =
+        new ReportOptions(
+            Version.number(),
+            Optional.empty(),
+            colour.on(streams),
+            false,
+            verbose,
+            streams.columns(),
+            List.of(),
+            new Conditions(List.of(), List.of(), sheets.changes()));
+    try {
+      format.write(streams.out(), comparison, options, status.code());
+    } catch (IOException e) {
+      throw Failed.because(e, Failure.OUTPUT_FAILED, "standard output", Reasons.of(e));
+    }
+    return status;
+  }
+
+  private ExitStatus status(Comparison comparison) {
+    boolean fails =
+        comparison.newFindings() || (failOn == FailOnWhat.DIFFERENCE && comparison.differ());
+    return fails ? ExitStatus.FOUND : ExitStatus.CLEAN;
+  }
+
+  private ExitStatus complete(ProgramResult result) {
+    return result.stepBudgetReached()
+            || result.notUnderstood()
+            || (result.macroUnread() && !allowUnread)
+        ? ExitStatus.INCOMPLETE
+        : ExitStatus.CLEAN;
+  }
+}

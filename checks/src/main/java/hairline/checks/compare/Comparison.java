@@ -1,0 +1,92 @@
+package hairline.checks.compare;
+
+import hairline.checks.finding.ProgramResult;
+import hairline.checks.stock.SurfaceDifference;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * All that two programs do otherwise.
+ *
+ * @param before what the check says of the one
+ * @param after what it says of the other
+ * @param changes the differences of motion and state, by operation
+ * @param titles what the operations of the program after are called
+ * @param titlesBefore the same of the program before
+ * @param surfaces the differences of the surfaces left, by work offset; none where there are none
+ * @param findings the differences of what the check finds
+ * @param notCompared what could not be compared, and why
+ */
+public record Comparison(
+    ProgramResult before,
+    ProgramResult after,
+    List<Change> changes,
+    Map<Integer, String> titles,
+    Map<Integer, String> titlesBefore,
+    List<SurfaceDifference> surfaces,
+    FindingsDifference findings,
+    List<String> notCompared) {
+
+  public Comparison {
+    changes = List.copyOf(changes);
+    surfaces = List.copyOf(surfaces);
+    notCompared = List.copyOf(notCompared);
+  }
+
+  /**
+   * Puts together what was compared.
+   *
+   * @param off motion and state with the block delete switch off
+   * @param on the same with the switch on; empty where no block can be deleted
+   */
+  public static Comparison of(
+      ProgramResult before,
+      ProgramResult after,
+      MotionComparison off,
+      Optional<MotionComparison> on,
+      LevelWatcher levelsBefore,
+      LevelWatcher levelsAfter) {
+    List<Change> changes = new ArrayList<>();
+    if (on.isEmpty()) {
+      changes.addAll(off.changes());
+    } else {
+      List<Change> withOn = new ArrayList<>(on.get().changes());
+      for (Change change : off.changes()) {
+        changes.add(withOn.remove(change) ? change : change.onlyWith("off"));
+      }
+      withOn.forEach(change -> changes.add(change.onlyWith("on")));
+    }
+    changes.addAll(LevelWatcher.changes(levelsBefore, levelsAfter, off.operationsAfter()));
+    List<String> notCompared = new ArrayList<>(off.notCompared());
+    on.ifPresent(
+        o -> {
+          o.notCompared().stream().filter(n -> !notCompared.contains(n)).forEach(notCompared::add);
+          notCompared.add("levels, steps and the surface left with the block delete switch on");
+        });
+    if (levelsBefore.full() || levelsAfter.full()) {
+      notCompared.add(
+          "levels and steps of an operation behind the first " + LevelWatcher.MOST + " of them");
+    }
+    return new Comparison(
+        before,
+        after,
+        changes,
+        off.titles(),
+        off.titlesBefore(),
+        SurfaceDifference.of(levelsBefore.surfaces(), levelsAfter.surfaces()),
+        FindingsDifference.of(before, after, off.operationsAfter()),
+        notCompared);
+  }
+
+  /** Whether motion, state or surface differ. */
+  public boolean differ() {
+    return !changes.isEmpty() || surfaces.stream().anyMatch(SurfaceDifference::differs);
+  }
+
+  /** Whether the program after has findings that the one before had not. */
+  public boolean newFindings() {
+    return !findings.added().isEmpty();
+  }
+}

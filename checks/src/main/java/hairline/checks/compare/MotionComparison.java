@@ -1,0 +1,122 @@
+package hairline.checks.compare;
+
+import hairline.checks.motion.Modes;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+
+/**
+ * What two programs do otherwise, act by act. Each is interpreted twice: once for the numbers by
+ * which the two are aligned, once, side by side, to tell what differs.
+ *
+ * @param changes the differences, in the order of the operations after, then before
+ * @param titles what the operations of the program after are called, by number
+ * @param titlesBefore the same for the program before
+ * @param operationsAfter which operation after an operation before answers
+ * @param notCompared what could not be compared
+ */
+public record MotionComparison(
+    List<Change> changes,
+    Map<Integer, String> titles,
+    Map<Integer, String> titlesBefore,
+    Map<Integer, Integer> operationsAfter,
+    List<String> notCompared) {
+
+  /** So many operations of a program are named. */
+  private static final int MOST_OPERATIONS = 10_000;
+
+  /** A program that can be run. */
+  public interface Program {
+    /**
+     * Runs it.
+     *
+     * @throws IOException if it can't be read
+     */
+    void run(hairline.checks.motion.EventSink sink) throws IOException;
+  }
+
+  public MotionComparison {
+    changes = List.copyOf(changes);
+    notCompared = List.copyOf(notCompared);
+  }
+
+  /**
+   * Compares.
+   *
+   * @throws IOException if a program can't be read
+   */
+  public static MotionComparison of(Program before, Program after) throws IOException {
+    Acts actsBefore = acts(before);
+    Acts actsAfter = acts(after);
+    int[] pairs = Alignment.of(actsBefore, actsAfter);
+    Changes changes = new Changes();
+    Map<Integer, String> titlesBefore = new TreeMap<>();
+    Map<Integer, String> titles = new TreeMap<>();
+    Map<Integer, Integer> operations = new TreeMap<>();
+    Map<Integer, Integer> operationsBefore = new TreeMap<>();
+    try (ActStream left = new ActStream(sink -> before.run(new ActReader(sink)));
+        ActStream right = new ActStream(sink -> after.run(new ActReader(sink)))) {
+      int next = 0;
+      for (int k = 0; k <= actsBefore.count(); k++) {
+        boolean end = k == actsBefore.count();
+        int pair = end ? actsAfter.count() : pairs[k];
+        while (next < pair) {
+          Act act = right.next();
+          title(titles, act);
+          changes.added(act);
+          next++;
+        }
+        if (end) {
+          break;
+        }
+        Act act = left.next();
+        title(titlesBefore, act);
+        if (pair < 0) {
+          changes.lost(act);
+          continue;
+        }
+        Act answer = right.next();
+        title(titles, answer);
+        if (operations.size() < MOST_OPERATIONS) {
+          operations.putIfAbsent(act.modes().operation(), answer.modes().operation());
+          operationsBefore.putIfAbsent(answer.modes().operation(), act.modes().operation());
+        }
+        if (actsBefore.wholes()[k] != actsAfter.wholes()[pair]) {
+          changes.pair(act, answer);
+        }
+        next++;
+      }
+    }
+    List<String> notCompared = new ArrayList<>(changes.left());
+    if (actsBefore.full() || actsAfter.full()) {
+      notCompared.add(
+          "what comes behind the first " + Acts.MOST + " moves and other acts of a program");
+    }
+    return new MotionComparison(
+        changes.all(operations, operationsBefore), titles, titlesBefore, operations, notCompared);
+  }
+
+  private static Acts acts(Program program) throws IOException {
+    Acts acts = new Acts();
+    Consumer<Act> sink = acts::add;
+    program.run(new ActReader(sink));
+    return acts;
+  }
+
+  private static void title(Map<Integer, String> titles, Act act) {
+    Modes modes = act.modes();
+    if (act.kind() == Act.Kind.MOVE
+        && titles.size() < MOST_OPERATIONS
+        && !titles.containsKey(modes.operation())) {
+      titles.put(
+          modes.operation(),
+          modes.tool().value().map(tool -> "tool " + tool).orElse("no known tool")
+              + (modes.turningRpm().filter(rpm -> rpm > 0).isPresent()
+                  ? " at " + State.spindle(modes)
+                  : ""));
+    }
+  }
+}

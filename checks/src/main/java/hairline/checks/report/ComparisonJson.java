@@ -1,0 +1,188 @@
+package hairline.checks.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import hairline.checks.compare.Change;
+import hairline.checks.compare.Comparison;
+import hairline.checks.compare.FindingsDifference;
+import hairline.checks.finding.Finding;
+import hairline.checks.finding.ProgramResult;
+import hairline.checks.motion.Place;
+import hairline.checks.stock.SurfaceDifference;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** A comparison for programs, as {@code comparison.schema.json} beside this class describes it. */
+final class ComparisonJson {
+  static final String SCHEMA_VERSION = "1.0";
+
+  private static final double PM_PER_UM = 1e6;
+  private static final double PM_PER_MM = 1e9;
+
+  private final JsonGenerator json;
+  private final OutputStream out;
+  private final ReportOptions options;
+
+  ComparisonJson(OutputStream out, ReportOptions options) {
+    this.out = out;
+    this.options = options;
+    this.json = JsonText.to(out);
+  }
+
+  void write(Comparison comparison, int status) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("schemaVersion", SCHEMA_VERSION);
+    json.writeObjectFieldStart("tool");
+    json.writeStringField("name", "hairline");
+    json.writeStringField("version", options.version());
+    json.writeEndObject();
+    json.writeStringField("caution", Words.CAUTION);
+    program("before", comparison.before());
+    program("after", comparison.after());
+    json.writeArrayFieldStart("changes");
+    for (Change change : ComparisonText.ordered(comparison.changes())) {
+      change(comparison, change);
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("surfaces");
+    for (SurfaceDifference surface : comparison.surfaces()) {
+      surface(surface);
+    }
+    json.writeEndArray();
+    FindingsDifference findings = comparison.findings();
+    json.writeObjectFieldStart("findings");
+    findings("new", findings.added(), comparison.after());
+    findings("gone", findings.gone(), comparison.before());
+    json.writeArrayFieldStart("changed");
+    for (FindingsDifference.Pair pair : findings.other()) {
+      json.writeStartObject();
+      json.writeFieldName("before");
+      finding(pair.before(), comparison.before());
+      json.writeFieldName("after");
+      finding(pair.after(), comparison.after());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+    JsonText.texts(json, "notCompared", comparison.notCompared());
+    json.writeObjectFieldStart("verdict");
+    json.writeBooleanField("differ", comparison.differ());
+    json.writeBooleanField("newFindings", comparison.newFindings());
+    json.writeNumberField("exitStatus", status);
+    json.writeEndObject();
+    json.writeEndObject();
+    json.writeRaw('\n');
+    json.flush();
+    out.flush();
+  }
+
+  private void program(String name, ProgramResult result) throws IOException {
+    json.writeObjectFieldStart(name);
+    JsonText.text(json, "name", result.program());
+    JsonText.text(json, "sheet", result.sheet());
+    json.writeBooleanField("embeddedSheet", result.embeddedSheet());
+    json.writeBooleanField(
+        "understood",
+        !result.notUnderstood() && !result.macroUnread() && !result.stepBudgetReached());
+    json.writeEndObject();
+  }
+
+  private void change(Comparison comparison, Change change) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("kind", change.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    operation(
+        "operationBefore",
+        change.operationBefore(),
+        Optional.ofNullable(comparison.titlesBefore().get(change.operationBefore())));
+    operation(
+        "operationAfter",
+        change.operationAfter(),
+        Optional.ofNullable(comparison.titles().get(change.operationAfter())));
+    JsonText.text(json, "before", change.before());
+    JsonText.text(json, "after", change.after());
+    json.writeNumberField("count", change.count());
+    where(comparison, "first", change.first());
+    if (change.largest().isPresent()) {
+      where(comparison, "largest", change.largest().get());
+    }
+    if (!Double.isNaN(change.farMm())) {
+      JsonText.number(
+          json, change.kind() == Change.Kind.MOVES ? "lengthMm" : "farMm", change.farMm());
+    }
+    json.writeStringField(
+        "blockDelete", change.blockDelete().isEmpty() ? "both" : "only_" + change.blockDelete());
+    json.writeEndObject();
+  }
+
+  private void operation(String name, int number, Optional<String> title) throws IOException {
+    if (number != 0) {
+      json.writeObjectFieldStart(name);
+      json.writeNumberField("number", number);
+      JsonText.text(json, "title", title);
+      json.writeEndObject();
+    }
+  }
+
+  private void where(Comparison comparison, String name, Change.Where where) throws IOException {
+    json.writeObjectFieldStart(name);
+    if (where.before().isPresent()) {
+      place("before", comparison.before(), where.before().get());
+    }
+    if (where.after().isPresent()) {
+      place("after", comparison.after(), where.after().get());
+    }
+    json.writeEndObject();
+  }
+
+  private void place(String name, ProgramResult result, Place place) throws IOException {
+    json.writeObjectFieldStart(name);
+    JsonText.text(json, "file", Words.file(result, place));
+    json.writeNumberField("line", place.line());
+    json.writeNumberField("column", place.span().column());
+    json.writeNumberField("endColumn", place.span().endColumn());
+    json.writeEndObject();
+  }
+
+  private void surface(SurfaceDifference surface) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("offset", surface.offset());
+    if (surface.notCompared().isPresent()) {
+      json.writeStringField("notCompared", surface.notCompared().get());
+      json.writeEndObject();
+      return;
+    }
+    JsonText.number(json, "differentMm2", surface.differentMm2());
+    JsonText.number(json, "otherwiseMm2", surface.otherwiseMm2());
+    if (surface.largestPm() != 0) {
+      json.writeObjectFieldStart("largest");
+      JsonText.number(json, "higherUm", surface.largestPm() / PM_PER_UM);
+      JsonText.number(json, "xMm", surface.xPm() / PM_PER_MM);
+      JsonText.number(json, "yMm", surface.yPm() / PM_PER_MM);
+      JsonText.number(json, "beforeUm", surface.beforePm() / PM_PER_UM);
+      JsonText.number(json, "afterUm", surface.afterPm() / PM_PER_UM);
+      json.writeEndObject();
+    }
+    json.writeEndObject();
+  }
+
+  private void findings(String name, List<Finding> findings, ProgramResult result)
+      throws IOException {
+    json.writeArrayFieldStart(name);
+    for (Finding finding : findings) {
+      finding(finding, result);
+    }
+    json.writeEndArray();
+  }
+
+  private void finding(Finding finding, ProgramResult result) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("rule", finding.rule());
+    json.writeStringField("level", finding.level().word());
+    JsonText.text(json, "message", finding.worst().message());
+    json.writeNumberField("count", finding.count());
+    place("at", result, finding.at());
+    json.writeEndObject();
+  }
+}

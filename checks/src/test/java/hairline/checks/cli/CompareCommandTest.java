@@ -1,0 +1,158 @@
+package hairline.checks.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code hairline compare}: what the demo and changed copies of it do otherwise. */
+class CompareCommandTest {
+  private static final Path DEMO = Path.of("../programs/mixer-insert");
+  private static final String CLEAN = DEMO.resolve("mixer-insert.nc").toString();
+  private static final String FAULTY = DEMO.resolve("mixer-insert-faulty.nc").toString();
+  private static final String SHEET = "--setup=" + DEMO.resolve("setup.yaml");
+
+  @TempDir private Path folder;
+
+  private String changed(String from, String to) throws IOException {
+    assertThat(terraces()).contains(from);
+    return write(terraces().replace(from, to));
+  }
+
+  /** The demo without its basin, which is two thirds of it: what is run often should be short. */
+  private static String terraces() throws IOException {
+    String text = Files.readString(Path.of(CLEAN));
+    int basin = text.indexOf("(tool 5: basin)");
+    return text.substring(0, basin) + text.substring(text.indexOf("M9\nM5\n"));
+  }
+
+  private String before() throws IOException {
+    return Files.writeString(folder.resolve("before.nc"), terraces()).toString();
+  }
+
+  private String write(String text) throws IOException {
+    return Files.writeString(folder.resolve("changed.nc"), text).toString();
+  }
+
+  @Test
+  void aProgramDiffersInNothingFromItself() {
+    Ran ran = Ran.of("compare", CLEAN, CLEAN);
+    assertThat(ran.status()).isZero();
+    assertThat(ran.out())
+        .contains("no difference in motion or state; the same surface; the same findings")
+        .contains("replaces no prove-out");
+  }
+
+  @Test
+  void thePlantedFaultsOfTheDemoAreTold() {
+    Ran ran = Ran.of("compare", CLEAN, FAULTY);
+    assertThat(ran.status()).isEqualTo(1);
+    // The lines were read off the two files by hand.
+    assertThat(ran.out())
+        .contains("warm-up  gone: M71, at line 8:1 before")
+        .contains("400 mm/min → 18 mm/min, 27 times, the first at line 97:9 (before: 98:9)")
+        .contains("40000 rpm → 80000 rpm")
+        .contains("by up to 0.1 µm at line 56:4 (before: 57:4)")
+        .contains("H5 → H3")
+        .contains("0.1 µm lower (-8 → -8.1 µm)")
+        .contains("gone: 8 µm")
+        .contains("new  error warm-up-missing, line 43:1");
+  }
+
+  @Test
+  void halfAMicronInOneWordIsPointedAt() throws IOException {
+    String after = changed("X0.35 F400.\n", "X0.3505 F400.\n");
+    Ran ran = Ran.of("compare", SHEET, before(), after);
+    assertThat(ran.status()).isEqualTo(1);
+    assertThat(ran.out())
+        .contains("3 moves elsewhere, by up to 0.5 µm at line 72:4 (before: 72:4)")
+        .contains("X0.3505 Y0.8 Z-0.012");
+  }
+
+  @Test
+  void aChangedLevelShowsAsLevelStepAndSurface() throws IOException {
+    String after = changed("G1 Z-0.016 F60.", "G1 Z-0.0165 F60.");
+    Ran ran = Ran.of("compare", SHEET, before(), after);
+    assertThat(ran.out())
+        .contains("level  -16 µm → -16.5 µm")
+        .contains("gone: 16 µm")
+        .contains("new: 16.5 µm")
+        .contains("0.5 µm lower (-16 → -16.5 µm)");
+  }
+
+  @Test
+  void onlyNewFindingsFailWhereAskedSo() throws IOException {
+    String faster = changed("X0.35 F400.\n", "X0.35 F401.\n");
+    assertThat(Ran.of("compare", SHEET, before(), faster).status()).isEqualTo(1);
+    assertThat(Ran.of("compare", SHEET, "--fail-on=finding", before(), faster).status()).isZero();
+    assertThat(Ran.of("compare", "--fail-on=finding", CLEAN, FAULTY).status()).isEqualTo(1);
+    // The other way round the findings are gone.
+    Ran mended = Ran.of("compare", "--fail-on=finding", FAULTY, CLEAN);
+    assertThat(mended.status()).isZero();
+    assertThat(mended.out()).contains("gone  error warm-up-missing");
+  }
+
+  @Test
+  void theBlockDeleteSwitchCounts() throws IOException {
+    String after = changed("\nM72\nM8\nG0 G43 H3", "\n/M72\nM8\nG0 G43 H3");
+    Ran ran = Ran.of("compare", SHEET, before(), after);
+    assertThat(ran.status()).isEqualTo(1);
+    assertThat(ran.out())
+        .contains("gone: M72, at line 39:1 before; only with block delete on")
+        .contains("levels, steps and the surface left with the block delete switch on");
+  }
+
+  @Test
+  void whatIsNotReadIsComparedAsText() throws IOException {
+    String before = write("G21 G90\nG54\n#100=[1\nIF [#1 EQ 2] GOTO 5\nM30\n");
+    Path other = folder.resolve("other.nc");
+    Files.writeString(other, "G21 G90\nG54\n#100=[1\nIF [#1 EQ 3] GOTO 5\nM30\n");
+    Ran ran = Ran.of("compare", before, other.toString());
+    assertThat(ran.status()).isEqualTo(3);
+    assertThat(ran.out()).contains("IF[#1EQ2]GOTO5 → IF[#1EQ3]GOTO5");
+  }
+
+  @Test
+  void theJsonHoldsToItsSchema() throws IOException {
+    try (InputStream in =
+        Objects.requireNonNull(
+            hairline.checks.report.ComparisonFormat.class.getResourceAsStream(
+                "comparison.schema.json"))) {
+      String id = "urn:hairline:comparison:1";
+      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      SchemaRegistry registry =
+          SchemaRegistry.withDefaultDialect(
+              SpecificationVersion.DRAFT_2020_12, b -> b.schemas(Map.of(id, text)));
+      Schema schema = registry.getSchema(SchemaLocation.of(id));
+      for (String after : new String[] {CLEAN, FAULTY}) {
+        Ran ran = Ran.of("compare", "--format=json", CLEAN, after);
+        assertThat(schema.validate(ran.out(), InputFormat.JSON)).isEmpty();
+        assertThat(ran.out()).contains("\"exitStatus\" : " + ran.status());
+      }
+      assertThat(schema.validate("{\"schemaVersion\": \"1.0\"}", InputFormat.JSON)).isNotEmpty();
+    }
+  }
+
+  @Test
+  void failuresAreSentences() {
+    Ran folderGiven = Ran.of("compare", CLEAN, DEMO.toString());
+    assertThat(folderGiven.status()).isEqualTo(2);
+    assertThat(folderGiven.err()).contains("is a folder, and one program is due");
+    Ran gone = Ran.of("compare", CLEAN, "gone.nc");
+    assertThat(gone.status()).isEqualTo(3);
+    assertThat(gone.err()).contains("`gone.nc` does not exist");
+    assertThat(Ran.of("compare", CLEAN).status()).isEqualTo(2);
+  }
+}

@@ -1,0 +1,339 @@
+package hairline.checks.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hairline.checks.compare.Change.Kind;
+import hairline.checks.compare.Change.Where;
+import hairline.checks.motion.Event;
+import hairline.checks.motion.Interpreter;
+import hairline.checks.motion.ProgramFiles;
+import hairline.checks.motion.SheetControl;
+import hairline.checks.setup.Setup;
+import hairline.checks.setup.SheetException;
+import hairline.checks.setup.SheetReader;
+import hairline.parser.PartPrograms;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import java.util.Set;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+
+/**
+ * Programs made up block by block, so that each word of them has an effect: whatever is edited must
+ * be found, and only what has no effect may be passed over.
+ */
+class MotionComparisonProperties {
+  private static final Setup SHEET = sheet();
+
+  private static Setup sheet() {
+    try {
+      return new SheetReader()
+          .parse(
+              """
+              machine:
+                resolution: 0.1 um
+                control: {dwell: {P: s, X: s}}
+                codes: {warm_up: [M71], measure_tool: [M72], ignore: [M90]}
+              """,
+              "sheet");
+    } catch (SheetException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** A block of its words. */
+  private static final class Line {
+    final List<String> words;
+
+    Line(String... words) {
+      this.words = new ArrayList<>(List.of(words));
+    }
+
+    Line(Line other) {
+      this.words = new ArrayList<>(other.words);
+    }
+  }
+
+  private static String at(char letter, long tenthsUm) {
+    return String.format(Locale.ROOT, "%c%d.%04d", letter, tenthsUm / 10_000, tenthsUm % 10_000);
+  }
+
+  /** A program: no two of its points are one, and no two feeds or speeds. */
+  private static List<Line> program(Random random, int blocks) {
+    List<Line> lines = new ArrayList<>();
+    lines.add(new Line("G21", "G90", "G17", "G94"));
+    lines.add(new Line("G54"));
+    lines.add(new Line("T1", "M6"));
+    lines.add(new Line("S20000", "M3"));
+    lines.add(new Line("M71"));
+    lines.add(new Line("M72"));
+    lines.add(new Line("M8"));
+    lines.add(new Line("G0", "G43", "H1", "X0.", "Y0.", "Z9."));
+    int tool = 1;
+    for (int k = 1; k <= blocks; k++) {
+      long x = 100L * k + random.nextInt(40);
+      long y = 100L * random.nextInt(1000) + 50;
+      long z = 100L * random.nextInt(50);
+      switch (random.nextInt(12)) {
+        case 0 -> lines.add(new Line("G4", "P" + (k + 1) + "."));
+        case 1 -> lines.add(new Line(random.nextBoolean() ? "M0" : "M1"));
+        case 2 -> lines.add(new Line("S" + (20_000 + k), "M3"));
+        case 3 -> {
+          tool++;
+          lines.add(new Line("T" + tool, "M6"));
+          lines.add(new Line("S" + (20_000 + k), "M3"));
+          lines.add(new Line("M72"));
+          lines.add(new Line("G0", "G43", "H" + tool, "Z" + (9 + k) + "."));
+        }
+        case 4 -> lines.add(new Line("G0", at('X', x), at('Y', y), at('Z', z + 10_000)));
+        case 5 ->
+            lines.add(
+                new Line(
+                    "G2",
+                    at('X', x),
+                    at('Y', y),
+                    at('Z', z),
+                    "R" + (100 + random.nextInt(50)) + ".",
+                    "F" + (k + 9) + "."));
+        default ->
+            lines.add(new Line("G1", at('X', x), at('Y', y), at('Z', z), "F" + (k + 9) + "."));
+      }
+    }
+    lines.add(new Line("M9"));
+    lines.add(new Line("M5"));
+    lines.add(new Line("G0", "Z99."));
+    lines.add(new Line("M30"));
+    return lines;
+  }
+
+  private static String text(List<Line> lines) {
+    StringBuilder text = new StringBuilder();
+    lines.forEach(line -> text.append(String.join(" ", line.words)).append('\n'));
+    return text.toString();
+  }
+
+  private static MotionComparison.Program run(String text) {
+    return sink -> {
+      ProgramFiles files =
+          ProgramFiles.alone(
+              PartPrograms.of("a.nc", text.getBytes(StandardCharsets.UTF_8)), e -> {});
+      new Interpreter(SheetControl.of(SHEET), files)
+          .run(
+              event -> {
+                if (!(event instanceof Event.BlockProblem)) {
+                  sink.accept(event);
+                }
+              },
+              false);
+    };
+  }
+
+  private static List<Change> changes(String before, String after) {
+    try {
+      MotionComparison comparison = MotionComparison.of(run(before), run(after));
+      assertThat(comparison.notCompared()).isEmpty();
+      return comparison.changes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Property(tries = 200)
+  void aDisguiseIsNoChange(@ForAll long seed, @ForAll @IntRange(min = 1, max = 60) int blocks) {
+    Random random = new Random(seed);
+    List<Line> lines = program(random, blocks);
+    StringBuilder disguised = new StringBuilder("%\nO" + random.nextInt(9000) + " (other)\n");
+    int number = 0;
+    for (Line line : lines) {
+      number += 1 + random.nextInt(10);
+      List<String> words = new ArrayList<>(line.words);
+      Collections.shuffle(words, random);
+      disguised.append(random.nextBoolean() ? "N" + number + " " : "");
+      for (String word : words) {
+        disguised
+            .append(random.nextInt(5) == 0 ? "(remark)" : "")
+            .append(random.nextInt(5) == 0 ? word.toLowerCase(Locale.ROOT) : word)
+            .append(" ".repeat(random.nextInt(3)));
+      }
+      disguised.append(random.nextBoolean() ? "; end\n" : "\r\n");
+      if (random.nextInt(4) == 0) {
+        disguised.append("(a line of its own)\n\n");
+      }
+    }
+    assertThat(changes(text(lines), disguised.toString())).isEmpty();
+    assertThat(changes(text(lines), text(lines))).isEmpty();
+  }
+
+  @Property(tries = 100)
+  void theSameMotionInIncrementsIsNoChangeOnTheWay(@ForAll long seed) {
+    Random random = new Random(seed);
+    StringBuilder absolute = new StringBuilder("G21 G90 G17 G94 G54\nG0 X0. Y0. Z0.\n");
+    StringBuilder increments = new StringBuilder("G21 G90 G17 G94 G54\nG0 X0. Y0. Z0.\nG91\n");
+    long x = 0;
+    for (int k = 0; k < 20; k++) {
+      long by = 1 + random.nextInt(1000);
+      x += by;
+      absolute.append("G1 ").append(at('X', x)).append(" F50.\n");
+      increments.append("G1 ").append(at('X', by)).append(" F50.\n");
+    }
+    String end = "M30\n";
+    List<Change> changes = changes(absolute + end, increments + end);
+    assertThat(changes).singleElement().matches(c -> c.kind() == Kind.STATE_AT_END);
+    assertThat(changes(absolute + end, increments + "G90\n" + end)).isEmpty();
+  }
+
+  /** Changes one word, takes a block out or puts one in; each has an effect. */
+  private static int edit(List<Line> lines, Random random, Set<Kind> expected) {
+    while (true) {
+      int at = 2 + random.nextInt(lines.size() - 3);
+      Line line = new Line(lines.get(at));
+      int w = random.nextInt(line.words.size());
+      String word = line.words.get(w);
+      char letter = word.charAt(0);
+      boolean move = line.words.get(0).matches("G[012]") || line.words.contains("G43");
+      switch (letter) {
+        case 'X', 'Y', 'Z', 'R' -> {
+          // Half a micron, in the program's own digits.
+          long tenths = Math.round(Double.parseDouble(word.substring(1)) * 10_000);
+          line.words.set(w, at(letter, tenths + 5));
+          expected.add(Kind.PATH);
+        }
+        case 'F' -> {
+          line.words.set(w, word.replace(".", ".5"));
+          expected.add(Kind.FEED);
+        }
+        case 'S' -> {
+          line.words.set(w, word + "0");
+          expected.add(Kind.SPEED);
+        }
+        case 'P' -> {
+          line.words.set(w, word + "25");
+          expected.add(Kind.DWELL);
+        }
+        case 'M' -> {
+          if (List.of("M71", "M72", "M0", "M1").contains(word)) {
+            lines.remove(at);
+            expected.add(
+                word.equals("M71")
+                    ? Kind.WARM_UP
+                    : word.equals("M72") ? Kind.MEASURING : Kind.STOP);
+            return -1;
+          }
+          if (!word.equals("M8")) {
+            continue;
+          }
+          line.words.set(w, "M7");
+          expected.add(Kind.COOLANT);
+        }
+        case 'T' -> {
+          line.words.set(w, word + "7");
+          expected.add(Kind.TOOL);
+        }
+        case 'H' -> {
+          line.words.set(w, word + "7");
+          expected.add(Kind.LENGTH_OFFSET);
+        }
+        default -> {
+          if (!move || !word.equals("G0")) {
+            continue;
+          }
+          line.words.set(w, "G1");
+          expected.add(Kind.MOTION);
+        }
+      }
+      lines.set(at, line);
+      return at + 1;
+    }
+  }
+
+  @Property(tries = 400)
+  void everyEditIsFoundAndPointedAt(
+      @ForAll long seed, @ForAll @IntRange(min = 1, max = 60) int blocks) {
+    Random random = new Random(seed);
+    List<Line> lines = program(random, blocks);
+    List<Line> edited = new ArrayList<>(lines);
+    Set<Kind> expected = new HashSet<>();
+    int line = edit(edited, random, expected);
+    List<Change> changes = changes(text(lines), text(edited));
+    assertThat(changes)
+        .as(text(lines) + "\n" + text(edited))
+        .extracting(Change::kind)
+        .containsAll(expected);
+    if (line > 0) {
+      assertThat(changes)
+          .filteredOn(c -> expected.contains(c.kind()))
+          .anySatisfy(
+              c -> {
+                assertThat(c.first().after().orElseThrow().line()).isEqualTo(line);
+                String text = String.join(" ", edited.get(line - 1).words);
+                int column = c.first().after().get().span().column();
+                assertThat(String.join(" ", lines.get(line - 1).words).substring(column - 1))
+                    .isNotEqualTo(text.substring(column - 1));
+              });
+    }
+  }
+
+  @Property(tries = 200)
+  void manyEditsAreFoundAndTheComparisonIsSymmetric(
+      @ForAll long seed,
+      @ForAll @IntRange(min = 1, max = 80) int blocks,
+      @ForAll @IntRange(min = 1, max = 12) int edits) {
+    Random random = new Random(seed);
+    List<Line> lines = program(random, blocks);
+    List<Line> edited = new ArrayList<>(lines);
+    for (int k = 0; k < edits; k++) {
+      edit(edited, random, new HashSet<>());
+    }
+    List<Change> there = changes(text(lines), text(edited));
+    List<Change> back = changes(text(edited), text(lines));
+    assertThat(there).isNotEmpty();
+    assertThat(back.stream().map(MotionComparisonProperties::turned).toList())
+        .containsExactlyInAnyOrderElementsOf(there);
+  }
+
+  @Property(tries = 100)
+  void blocksPutInAreFoundAsNew(
+      @ForAll long seed, @ForAll @IntRange(min = 1, max = 40) int blocks) {
+    Random random = new Random(seed);
+    List<Line> lines = program(random, blocks);
+    List<Line> edited = new ArrayList<>(lines);
+    int at = 8 + random.nextInt(lines.size() - 11);
+    edited.add(at, new Line("G1", at('X', 7), at('Y', 7), at('Z', 7), "F3."));
+    // Where a new move stands between two that begin at unknown places, it may be paired with one
+    // of them, and the other is the new one.
+    assertThat(changes(text(lines), text(edited)))
+        .anySatisfy(
+            c -> {
+              assertThat(c.kind()).isEqualTo(Kind.MOVES);
+              assertThat(c.before()).isEmpty();
+              assertThat(c.count()).isEqualTo(1);
+              assertThat(c.first().after().orElseThrow().line()).isBetween(at + 1, at + 2);
+            });
+  }
+
+  private static Change turned(Change change) {
+    return new Change(
+        change.kind(),
+        change.operationAfter(),
+        change.operationBefore(),
+        change.after(),
+        change.before(),
+        change.count(),
+        turned(change.first()),
+        change.largest().map(MotionComparisonProperties::turned),
+        change.farMm(),
+        change.blockDelete());
+  }
+
+  private static Where turned(Where where) {
+    return new Where(where.after(), where.before());
+  }
+}
