@@ -170,6 +170,6 @@ final class Acts {
     x *= 0xFF51AFD7ED558CCDL;
     x ^= x >>> 33;
     x *= 0xC4CEB9FE1A85EC53L;
-    return x ^ x >>> 33;
+    return x ^ (x >>> 33);
   }
 }

@@ -198,9 +198,13 @@ public final class LevelWatcher implements EventSink {
         gone.map(Height::text).orElse(""),
         added.map(Height::text).orElse(""),
         count,
-        new Where(gone.map(h -> was.get(h).first()), added.map(h -> is.get(h).first())),
+        new Where(gone.flatMap(h -> first(was, h)), added.flatMap(h -> first(is, h))),
         Optional.empty(),
         Double.NaN,
         "");
+  }
+
+  private static Optional<Place> first(TreeMap<Height, Seen> heights, Height height) {
+    return Optional.ofNullable(heights.get(height)).map(Seen::first);
   }
 }

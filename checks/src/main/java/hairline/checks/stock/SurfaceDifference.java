@@ -131,7 +131,7 @@ public record SurfaceDifference(
 
     private static void add(Set<Long> tiles, HeightGrid grid) {
       for (HeightGrid.Tile tile : grid.tiles()) {
-        tiles.add((long) tile.row << 32 | tile.column & 0xFFFFFFFFL);
+        tiles.add(((long) tile.row << 32) | (tile.column & 0xFFFFFFFFL));
       }
     }
 
