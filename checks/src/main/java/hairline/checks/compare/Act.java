@@ -22,18 +22,29 @@ record Act(Kind kind, Place at, Block block, Modes modes, Optional<Move> move, S
 
   /** The sorts of things. */
   enum Kind {
-    MOVE,
-    TOOL_CHANGE,
-    SPINDLE,
-    COOLANT,
-    DWELL,
-    STOP,
-    WARM_UP,
-    MEASURING,
-    OTHER_CODE,
-    SHIFT,
-    NOT_UNDERSTOOD,
-    END
+    MOVE('m'),
+    TOOL_CHANGE('t'),
+    SPINDLE('s'),
+    COOLANT('c'),
+    DWELL('d'),
+    STOP('0'),
+    WARM_UP('w'),
+    MEASURING('l'),
+    OTHER_CODE('o'),
+    SHIFT('z'),
+    NOT_UNDERSTOOD('?'),
+    END('e');
+
+    private final char letter;
+
+    Kind(char letter) {
+      this.letter = letter;
+    }
+
+    /** A letter for it, below 128. */
+    char letter() {
+      return letter;
+    }
   }
 
   /** Its place, at the word with this address where the block has one. */

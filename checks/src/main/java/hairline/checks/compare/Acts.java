@@ -41,14 +41,14 @@ final class Acts {
       wholes = Arrays.copyOf(wholes, room);
       kinds = Arrays.copyOf(kinds, room);
     }
-    kinds[count] = (byte) act.kind().ordinal();
+    kinds[count] = (byte) act.kind().letter();
     if (act.move().isPresent()) {
       Move move = act.move().get();
       ends[count] = end(move);
       ways[count] = way(move);
     } else {
-      ends[count] = text(act.kind().ordinal() + 101, act.what());
-      ways[count] = mix(ODD, act.kind().ordinal());
+      ends[count] = text(act.kind().letter() + 1000, act.what());
+      ways[count] = mix(ODD, act.kind().letter());
     }
     wholes[count] = whole(act);
     count++;
@@ -107,11 +107,11 @@ final class Acts {
   }
 
   private long whole(Act act) {
-    long sum = text(act.kind().ordinal() + 1, act.what());
+    long sum = text(act.kind().letter(), act.what());
     sum = mix(sum, stateOf(act));
     if (act.move().isPresent()) {
       Move move = act.move().get();
-      sum = mix(sum, move.kind().ordinal());
+      sum = text(sum, move.kind().name());
       sum = position(sum, move.from());
       sum = position(sum, move.to());
       sum = mix(sum, move.exactStop() ? 1 : 0);
@@ -121,7 +121,7 @@ final class Acts {
       }
       if (move.arc().isPresent()) {
         Arc arc = move.arc().get();
-        sum = mix(sum, move.modes().plane().value().map(Enum::ordinal).orElse(-1));
+        sum = text(sum, move.modes().plane().value().map(Enum::name).orElse(""));
         sum = mix(sum, Double.doubleToLongBits(arc.centreFirstMm()));
         sum = mix(sum, Double.doubleToLongBits(arc.centreSecondMm()));
         sum = mix(sum, Double.doubleToLongBits(arc.sweepRad()));
@@ -133,6 +133,7 @@ final class Acts {
   private Map<Change.Kind, String> lastItems = Map.of();
   private long lastState;
 
+  @SuppressWarnings("ReferenceEquality") // Of the same state the same map comes.
   private long stateOf(Act act) {
     Map<Change.Kind, String> items = state.items(act.modes());
     if (items != lastItems) {

@@ -245,11 +245,17 @@ final class Changes {
               > Math.abs(a.centreFirstMm() - b.centreFirstMm());
       Modes.Plane plane = is.modes().plane().value().orElse(Modes.Plane.XY);
       letter =
-          a.radiusForm() || b.radiusForm()
-              ? 'R'
-              : (char) ('I' + (second ? plane.second() : plane.first()).ordinal());
+          a.radiusForm() || b.radiusForm() ? 'R' : centre(second ? plane.second() : plane.first());
     }
     return letter;
+  }
+
+  private static char centre(Axis axis) {
+    return switch (axis) {
+      case X -> 'I';
+      case Y -> 'J';
+      default -> 'K';
+    };
   }
 
   /** How far two moves are apart at most, in mm; infinite where only one is known. */

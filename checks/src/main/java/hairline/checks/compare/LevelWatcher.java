@@ -39,8 +39,8 @@ public final class LevelWatcher implements EventSink {
 
   private record Seen(Place first, long count) {}
 
-  private final Map<Integer, TreeMap<Height, Seen>> levels = new TreeMap<>();
-  private final Map<Integer, TreeMap<Height, Seen>> steps = new TreeMap<>();
+  private final Map<Integer, Map<Height, Seen>> levels = new TreeMap<>();
+  private final Map<Integer, Map<Height, Seen>> steps = new TreeMap<>();
   private List<SurfaceLeft> surfaces = List.of();
   private boolean full;
 
@@ -61,13 +61,12 @@ public final class LevelWatcher implements EventSink {
     }
   }
 
-  private void put(
-      Map<Integer, TreeMap<Height, Seen>> all, int operation, Height height, Place at) {
+  private void put(Map<Integer, Map<Height, Seen>> all, int operation, Height height, Place at) {
     if (!all.containsKey(operation) && all.size() == MOST_OPERATIONS) {
       full = true;
       return;
     }
-    TreeMap<Height, Seen> heights = all.computeIfAbsent(operation, o -> new TreeMap<>());
+    Map<Height, Seen> heights = all.computeIfAbsent(operation, o -> new TreeMap<>());
     Seen seen = heights.get(height);
     if (seen == null && heights.size() == MOST) {
       full = true;
@@ -95,7 +94,7 @@ public final class LevelWatcher implements EventSink {
     TreeSet<Integer> operations = new TreeSet<>(operationsAfter.keySet());
     operations.addAll(before.levels.keySet());
     operations.addAll(before.steps.keySet());
-    BiFunction<Map<Integer, TreeMap<Height, Seen>>, Integer, TreeMap<Height, Seen>> of =
+    BiFunction<Map<Integer, Map<Height, Seen>>, Integer, Map<Height, Seen>> of =
         (all, operation) -> all.getOrDefault(operation, new TreeMap<>());
     for (int operation : operations) {
       int is = operationsAfter.getOrDefault(operation, 0);
@@ -118,11 +117,7 @@ public final class LevelWatcher implements EventSink {
   }
 
   private static void levels(
-      List<Change> changes,
-      int before,
-      int after,
-      TreeMap<Height, Seen> was,
-      TreeMap<Height, Seen> is) {
+      List<Change> changes, int before, int after, Map<Height, Seen> was, Map<Height, Seen> is) {
     List<Height> gone = was.keySet().stream().filter(h -> !is.containsKey(h)).toList();
     List<Height> added = is.keySet().stream().filter(h -> !was.containsKey(h)).toList();
     boolean answer = gone.size() == added.size();
@@ -146,11 +141,7 @@ public final class LevelWatcher implements EventSink {
   }
 
   private static void steps(
-      List<Change> changes,
-      int before,
-      int after,
-      TreeMap<Height, Seen> was,
-      TreeMap<Height, Seen> is) {
+      List<Change> changes, int before, int after, Map<Height, Seen> was, Map<Height, Seen> is) {
     TreeSet<Height> all = new TreeSet<>(was.keySet());
     all.addAll(is.keySet());
     for (Height height : all) {
@@ -188,8 +179,8 @@ public final class LevelWatcher implements EventSink {
       int after,
       Optional<Height> gone,
       Optional<Height> added,
-      TreeMap<Height, Seen> was,
-      TreeMap<Height, Seen> is,
+      Map<Height, Seen> was,
+      Map<Height, Seen> is,
       long count) {
     return new Change(
         kind,
@@ -204,7 +195,7 @@ public final class LevelWatcher implements EventSink {
         "");
   }
 
-  private static Optional<Place> first(TreeMap<Height, Seen> heights, Height height) {
+  private static Optional<Place> first(Map<Height, Seen> heights, Height height) {
     return Optional.ofNullable(heights.get(height)).map(Seen::first);
   }
 }

@@ -20,6 +20,7 @@ final class State {
   private Map<Change.Kind, String> lastItems = new EnumMap<>(Change.Kind.class);
 
   /** The items of a state; of the same object again the same map, which must not be changed. */
+  @SuppressWarnings("ReferenceEquality") // Equal states are mostly one object, and asked often.
   Map<Change.Kind, String> items(Modes modes) {
     if (modes != last) {
       last = modes;
