@@ -179,7 +179,7 @@ class MotionComparisonProperties {
     StringBuilder increments = new StringBuilder("G21 G90 G17 G94 G54\nG0 X0. Y0. Z0.\nG91\n");
     long x = 0;
     for (int k = 0; k < 20; k++) {
-      long by = 1 + random.nextInt(1000);
+      long by = 1L + random.nextInt(1000);
       x += by;
       absolute.append("G1 ").append(at('X', x)).append(" F50.\n");
       increments.append("G1 ").append(at('X', by)).append(" F50.\n");
@@ -319,6 +319,7 @@ class MotionComparisonProperties {
             });
   }
 
+  @SuppressWarnings("ArgumentSelectionDefectChecker") // Turning is what it is for.
   private static Change turned(Change change) {
     return new Change(
         change.kind(),
@@ -333,6 +334,7 @@ class MotionComparisonProperties {
         change.blockDelete());
   }
 
+  @SuppressWarnings("ArgumentSelectionDefectChecker")
   private static Where turned(Where where) {
     return new Where(where.after(), where.before());
   }
