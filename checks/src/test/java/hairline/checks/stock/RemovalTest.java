@@ -104,6 +104,54 @@ class RemovalTest {
     assertThat(arc.toRad()).isCloseTo(Math.PI / 2 + beyond, within(0.05));
   }
 
+  /**
+   * Round an outside corner, cut before with the same stepover, the second side engages as much as
+   * a straight wall: arccos(1 − 2 a_e/D) at most.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {20, 50, 100})
+  void anOutsideCornerEngagesNoMoreThanTheWall(double radialUm) {
+    double first = 1000 + radialUm;
+    Bench bench =
+        bench()
+            .g0(-first, -first, -10)
+            .g1(first, -first, -10)
+            .g1(first, 2000, -10)
+            .g0(first, 2000, 100)
+            .g0(-1000, -1000, 100)
+            .g1(-1000, -1000, -10)
+            .g1(1000, -1000, -10)
+            .g1(1000, 1000, -10);
+    EngagedArc arc = bench.last().removal().widest().orElseThrow();
+    double angle = StrictMath.acos(1 - 2 * radialUm / 400);
+    assertThat(arc.leftMm()).isCloseTo(RADIUS_MM, within(CELL_MM));
+    assertThat(arc.rightMm()).isCloseTo(RADIUS_MM - radialUm / 1000, within(CELL_MM));
+    assertThat(arc.longest().toRad() - arc.longest().fromRad()).isGreaterThanOrEqualTo(angle);
+  }
+
+  /**
+   * Where the wall ends in an outside corner, the front of the rim is out of it already: from u
+   * before the corner on, arcsin(u/R) is left of the arc. Exact plane geometry, derived here.
+   */
+  @ParameterizedTest
+  @CsvSource({"50, 100", "50, 60", "100, 160", "200, 120"})
+  void beforeTheEndOfAWallTheArcShrinks(double radialUm, double beforeUm) {
+    Bench bench =
+        bench()
+            .g0(-7000, 0, -10)
+            .g1(7000, 0, -10)
+            .g1(7000, radialUm, -10)
+            .g1(-6000 + beforeUm, radialUm, -10)
+            .g1(-6040 + beforeUm, radialUm, -10);
+    EngagedArc arc = bench.last().removal().widest().orElseThrow();
+    double left = beforeUm / 1000;
+    assertThat(arc.rightMm()).isCloseTo(-RADIUS_MM, within(CELL_MM));
+    assertThat(arc.leftMm())
+        .isCloseTo(-Math.sqrt(RADIUS_MM * RADIUS_MM - left * left), within(2 * CELL_MM));
+    assertThat(arc.toRad() - arc.fromRad())
+        .isCloseTo(StrictMath.asin(left / RADIUS_MM), within(0.06));
+  }
+
   /** On an arc of radius r the rim meets a strip of width a_e sooner inside than outside. */
   @ParameterizedTest
   @CsvSource({"1000, 50, 1", "1000, 50, -1", "400, 40, 1", "400, 40, -1"})
