@@ -247,7 +247,7 @@ final class CsvReport implements ReportWriter {
     }
     row.put(
         Field.NOTE,
-        under.known() ? "stock: " + SurfaceWords.stock(under.stock()) : "the surface is not known");
+        under.known() ? "stock: " + SurfaceWords.stock(under) : "the surface is not known");
     row(row);
   }
 

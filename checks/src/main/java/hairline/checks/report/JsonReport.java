@@ -23,7 +23,7 @@ import java.util.Optional;
  * version's first number changes when a reader of the one before might misread it.
  */
 final class JsonReport implements ReportWriter {
-  static final String SCHEMA_VERSION = "1.4";
+  static final String SCHEMA_VERSION = "1.5";
 
   private final JsonGenerator json;
   private final OutputStream out;

@@ -84,7 +84,7 @@ final class SurfaceDrawing {
 
   private void head(String program, String sheet) {
     out.label(MARGIN, y + 16, "name", shortened(program) + ", " + under.offset());
-    out.label(MARGIN, y + 36, "quiet", "stock: " + SurfaceWords.stock(under.stock()));
+    out.label(MARGIN, y + 36, "quiet", "stock: " + SurfaceWords.stock(under));
     out.label(MARGIN, y + 52, "quiet", "sheet: " + sheet + "; " + SurfaceWords.cells(surface));
     y += 66;
   }

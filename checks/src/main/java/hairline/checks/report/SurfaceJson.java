@@ -45,21 +45,28 @@ final class SurfaceJson {
     }
   }
 
+  private static void box(JsonGenerator json, String name, StockModel.Box stock)
+      throws IOException {
+    json.writeObjectFieldStart(name);
+    pair(json, "xMm", SurfaceWords.mm(stock.xMinPm()), SurfaceWords.mm(stock.xMaxPm()));
+    pair(json, "yMm", SurfaceWords.mm(stock.yMinPm()), SurfaceWords.mm(stock.yMaxPm()));
+    number(json, "topMm", SurfaceWords.mm(stock.topPm()));
+    if (stock.bottomPm().isPresent()) {
+      number(json, "bottomMm", SurfaceWords.mm(stock.bottomPm().getAsLong()));
+    }
+    json.writeEndObject();
+  }
+
   private static void offset(JsonGenerator json, SurfaceShown.Under under, boolean terraces)
       throws IOException {
     json.writeStartObject();
     json.writeStringField("offset", under.offset());
     json.writeBooleanField("known", under.known());
     if (under.stock().isPresent()) {
-      StockModel.Box stock = under.stock().get();
-      json.writeObjectFieldStart("stock");
-      pair(json, "xMm", SurfaceWords.mm(stock.xMinPm()), SurfaceWords.mm(stock.xMaxPm()));
-      pair(json, "yMm", SurfaceWords.mm(stock.yMinPm()), SurfaceWords.mm(stock.yMaxPm()));
-      number(json, "topMm", SurfaceWords.mm(stock.topPm()));
-      if (stock.bottomPm().isPresent()) {
-        number(json, "bottomMm", SurfaceWords.mm(stock.bottomPm().getAsLong()));
-      }
-      json.writeEndObject();
+      box(json, "stock", under.stock().get());
+    }
+    if (under.assumedStock().isPresent()) {
+      box(json, "assumedStock", under.assumedStock().get());
     }
     if (terraces) {
       Terraces all = under.terraces().orElseThrow();

@@ -60,7 +60,7 @@ final class SurfaceText {
   private static Part surface(SurfaceShown surface, SurfaceShown.Under under, int columns) {
     List<SummaryText.Line> head = new ArrayList<>();
     head.add(new SummaryText.Line("surface", under.offset() + ", " + SurfaceWords.cells(surface)));
-    head.add(new SummaryText.Line("stock", SurfaceWords.stock(under.stock())));
+    head.add(new SummaryText.Line("stock", SurfaceWords.stock(under)));
     if (!under.known()) {
       head.add(
           new SummaryText.Line(

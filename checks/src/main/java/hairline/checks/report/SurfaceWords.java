@@ -6,7 +6,6 @@ import hairline.checks.stock.StockModel;
 import hairline.checks.stock.SurfaceShown;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Optional;
 
 /** Phrases and numbers about the part left that several formats share. */
 final class SurfaceWords {
@@ -19,27 +18,39 @@ final class SurfaceWords {
   private SurfaceWords() {}
 
   /** Which stock stood there before the first cut. */
-  static String stock(Optional<StockModel.Box> box) {
-    if (box.isEmpty()) {
-      return "none on the sheet for this offset; beside the cuts stands uncut material of which the"
-          + " top is not known";
+  static String stock(SurfaceShown.Under under) {
+    if (under.stock().isEmpty()) {
+      return under
+              .assumedStock()
+              .map(
+                  box ->
+                      "none on the sheet for this offset, assumed a box around all cutting moves, "
+                          + upTo(box)
+                          + ", the highest floor, or above")
+              .orElse("none on the sheet for this offset")
+          + "; beside the cuts stands uncut material of which the top is not known";
     }
-    StockModel.Box stock = box.get();
-    return "X "
-        + mm(stock.xMinPm())
-        + " to "
-        + mm(stock.xMaxPm())
-        + ", Y "
-        + mm(stock.yMinPm())
-        + " to "
-        + mm(stock.yMaxPm())
-        + " mm, top "
-        + mm(stock.topPm())
-        + " mm, "
+    StockModel.Box stock = under.stock().get();
+    return upTo(stock)
+        + ", "
         + (stock.bottomPm().isPresent()
             ? "bottom " + mm(stock.bottomPm().getAsLong()) + " mm"
             : "bottom not known")
         + "; from the sheet";
+  }
+
+  private static String upTo(StockModel.Box box) {
+    return "X "
+        + mm(box.xMinPm())
+        + " to "
+        + mm(box.xMaxPm())
+        + ", Y "
+        + mm(box.yMinPm())
+        + " to "
+        + mm(box.yMaxPm())
+        + " mm, top "
+        + mm(box.topPm())
+        + " mm";
   }
 
   /** How finely the surface is kept. */

@@ -9,6 +9,7 @@ import hairline.checks.finding.Collector;
 import hairline.checks.finding.Finding;
 import hairline.checks.finding.Level;
 import hairline.checks.finding.NotChecked;
+import hairline.checks.finding.Quantities;
 import hairline.checks.motion.ControlProfile;
 import hairline.checks.motion.Event;
 import hairline.checks.motion.EventSink;
@@ -21,6 +22,8 @@ import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.rules.RuleInfo.Scope;
 import hairline.checks.setup.RuleKeys;
 import hairline.checks.setup.Setup;
+import hairline.checks.stock.PartLeft;
+import hairline.checks.stock.SurfaceLeft;
 import hairline.parser.Problem;
 import hairline.parser.Span;
 import java.io.IOException;
@@ -163,12 +166,37 @@ final class Run {
     }
   }
 
+  private void noteStock(SurfaceLeft surface) {
+    surface
+        .assumedStock()
+        .ifPresent(
+            box ->
+                collector.assumed(
+                    new Assumption(
+                        "stock of " + surface.offset(),
+                        "X "
+                            + Quantities.mm(box.xMinPm())
+                            + " to "
+                            + Quantities.mm(box.xMaxPm())
+                            + ", Y "
+                            + Quantities.mm(box.yMinPm())
+                            + " to "
+                            + Quantities.mm(box.yMaxPm())
+                            + ", top "
+                            + Quantities.mm(box.topPm())
+                            + " or above",
+                        "none on the sheet: the box around all cutting moves up to the highest"
+                            + " floor; what the first of them take is not known")));
+  }
+
   /** Hands an event to the rules. */
   void dispatch(Event event) {
     if (event instanceof Event.BlockStarted) {
       collector.endBlock();
     } else if (event instanceof Event.SubprogramEntered) {
       files.ifPresent(this::learnAccepts);
+    } else if (event instanceof PartLeft part) {
+      part.surfaces().forEach(this::noteStock);
     } else if (event instanceof Event.StepBudgetReached) {
       stepBudgetReached = true;
     } else if (event instanceof Event.BlockProblem problem) {

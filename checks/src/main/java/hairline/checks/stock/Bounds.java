@@ -6,6 +6,9 @@ package hairline.checks.stock;
  */
 record Bounds(int fromColumn, int toColumn, int fromRow, int toRow) {
 
+  /** Nothing. */
+  static final Bounds NONE = new Bounds(0, -1, 0, -1);
+
   static Bounds of(SurfaceLeft surface) {
     HeightGrid grid = surface.grid();
     if (surface.stock().isPresent()) {

@@ -179,40 +179,46 @@ final class SliverFinder {
     int fromRow = tile.row << HeightGrid.SHIFT;
     int right = rows ? 1 : 0;
     int up = rows ? 0 : 1;
-    for (int row = fromRow; row <= fromRow + LAST; row++) {
-      for (int column = fromColumn; column <= fromColumn + LAST; column++) {
-        long height = grid.height(tile, column, row);
-        if (grid.height(tile, column - right, row - up) >= height
-            || grid.id(tile, column, row) < Cut.UNCUT
-            || grid.id(tile, column - right, row - up) <= Cut.UNCUT
-            || surface.stands(height) != Stands.SURFACE) {
-          continue;
+    int back = rows ? 1 : HeightGrid.SIDE;
+    for (int place = 0; place < tile.heights.length; place++) {
+      // Most cells have a floor of no level, or none lower before them in the tile.
+      if (tile.ids[place] < Cut.UNCUT) {
+        continue;
+      }
+      int column = fromColumn + (place & LAST);
+      int row = fromRow + (place >> HeightGrid.SHIFT);
+      boolean inside = rows ? column > fromColumn : row > fromRow;
+      long height = tile.heights[place];
+      if ((inside && tile.heights[place - back] >= height)
+          || grid.height(tile, column - right, row - up) >= height
+          || grid.id(tile, column - right, row - up) <= Cut.UNCUT
+          || surface.stands(height) != Stands.SURFACE) {
+        continue;
+      }
+      int cells = 1;
+      while (cells <= mostCells
+          && grid.height(tile, column + right * cells, row + up * cells) == height) {
+        cells++;
+      }
+      int endColumn = column + right * cells;
+      int endRow = row + up * cells;
+      int behind = grid.id(tile, endColumn, endRow);
+      if (cells <= mostCells
+          && behind > Cut.UNCUT
+          && grid.height(tile, endColumn, endRow) < height) {
+        if (runs.size() == MOST_RUNS) {
+          full = true;
+          return;
         }
-        int cells = 1;
-        while (cells <= mostCells
-            && grid.height(tile, column + right * cells, row + up * cells) == height) {
-          cells++;
-        }
-        int endColumn = column + right * cells;
-        int endRow = row + up * cells;
-        int behind = grid.id(tile, endColumn, endRow);
-        if (cells <= mostCells
-            && behind > Cut.UNCUT
-            && grid.height(tile, endColumn, endRow) < height) {
-          if (runs.size() == MOST_RUNS) {
-            full = true;
-            return;
-          }
-          int from = rows ? column : row;
-          runs.add(
-              new Run(
-                  rows ? row : column,
-                  from,
-                  from + cells - 1,
-                  height,
-                  grid.id(tile, column - right, row - up),
-                  behind));
-        }
+        int from = rows ? column : row;
+        runs.add(
+            new Run(
+                rows ? row : column,
+                from,
+                from + cells - 1,
+                height,
+                grid.id(tile, column - right, row - up),
+                behind));
       }
     }
   }

@@ -23,7 +23,9 @@ import java.util.OptionalLong;
  * {@link Move} becomes a {@link Cut}; {@link LevelReached} and {@link PassEnded} are added where
  * they happen, and every {@link StepFound} and {@link PartLeft} just before {@link Event.Ended}.
  *
- * <p>The part is a {@link HeightGrid} for each work offset. What cannot be followed is told once by
+ * <p>The part is a {@link HeightGrid} for each work offset: a second one mostly stands for a second
+ * part, so that where the sheet puts the offsets joins no fields. Without a stock the uncut part
+ * has no known top; see {@link SurfaceLeft#assumedStock}. What cannot be followed is told once by
  * {@link Event.BecameUnknown} or {@link Event.CapReached}, and what depends on it stays empty.
  *
  * <p>A move changes the part only below the stock's top, or without a stock below the lowest Z at
@@ -510,6 +512,7 @@ public final class StockStage implements EventSink {
     if (!walls.keep(contacted, surface(contacted.offset()), features)) {
       notFollowed.cap(contacted.move().at(), "moves along walls", Walls.MOST);
     }
+    surface(contacted.offset()).cutAt(contacted.path().lowestEnd());
     passes.take(contacted, sequence);
     if (contacted.level().isPresent()) {
       entry.reachedLevel();

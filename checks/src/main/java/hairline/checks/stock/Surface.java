@@ -30,6 +30,7 @@ final class Surface {
   private final double shortest;
   private final double chordError;
   private final Map<Integer, Long> lowestRapid = new HashMap<>();
+  private long highestFloor = Long.MIN_VALUE;
   private boolean lost;
   private boolean asksEveryCell;
 
@@ -74,6 +75,16 @@ final class Surface {
     }
     Long lowest = lowestRapid.get(tool);
     return lowest == null ? OptionalLong.empty() : OptionalLong.of(lowest);
+  }
+
+  /** A move in contact came down to here. */
+  void cutAt(long zPm) {
+    highestFloor = Math.max(highestFloor, zPm);
+  }
+
+  /** The highest floor of a move in contact; meaningless before there is one. */
+  long highestFloor() {
+    return highestFloor;
   }
 
   /** Whether this height lies below the stock, so that no floor is left there. */

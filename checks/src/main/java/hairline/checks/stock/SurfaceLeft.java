@@ -17,6 +17,7 @@ public final class SurfaceLeft {
   private final Optional<StockModel.Box> stock;
   private final HeightGrid grid;
   private final double widestCornerPm;
+  private final long highestFloorPm;
 
   SurfaceLeft(Surface surface, double widestCornerPm) {
     this.offset = surface.offset;
@@ -24,6 +25,7 @@ public final class SurfaceLeft {
     this.stock = surface.box;
     this.grid = surface.grid;
     this.widestCornerPm = widestCornerPm;
+    this.highestFloorPm = surface.highestFloor();
   }
 
   /** The work offset: "G54" and so on. */
@@ -39,6 +41,29 @@ public final class SurfaceLeft {
   /** The stock that stood there before the first cut, where the sheet gives one. */
   public Optional<StockModel.Box> stock() {
     return stock;
+  }
+
+  /**
+   * Where the sheet gives no stock: the box around all cutting moves, as far as their tools reach,
+   * up to the highest floor of one of them. What stands beside the cuts is at least as high as
+   * that; how high it is, and so how much the first moves take, stays unknown: a box that ends
+   * there would have them cut air. Empty where the sheet gives a stock, or nothing is cut.
+   */
+  public Optional<StockModel.Box> assumedStock() {
+    Bounds bounds = stock.isPresent() || !known ? Bounds.NONE : Bounds.of(this);
+    if (bounds.empty() || highestFloorPm == Long.MIN_VALUE) {
+      return Optional.empty();
+    }
+    long half = grid.cellPm() / 2;
+    return Optional.of(
+        new StockModel.Box(
+            grid.centre(bounds.fromColumn()) - half,
+            grid.centre(bounds.toColumn()) + half,
+            grid.centre(bounds.fromRow()) - half,
+            grid.centre(bounds.toRow()) + half,
+            highestFloorPm,
+            OptionalLong.empty(),
+            offset));
   }
 
   /** Edge of a cell. */

@@ -21,6 +21,7 @@ public record SurfaceShown(
    * @param offset "G54" and so on
    * @param known whether anything of it is known
    * @param stock the stock that the sheet gives
+   * @param assumedStock what stands in for it; see {@link SurfaceLeft#assumedStock}
    * @param terraces the terraces; empty where neither they nor a picture was asked for
    * @param sections the sections in the order asked for
    * @param picture the picture
@@ -29,6 +30,7 @@ public record SurfaceShown(
       String offset,
       boolean known,
       Optional<StockModel.Box> stock,
+      Optional<StockModel.Box> assumedStock,
       Optional<Terraces> terraces,
       List<Section> sections,
       Optional<SurfacePicture> picture) {
@@ -65,6 +67,7 @@ public record SurfaceShown(
         surface.offset(),
         surface.known(),
         surface.stock(),
+        surface.assumedStock(),
         found.map(TerraceFinder.Found::terraces),
         wanted.sections().stream().map(surface::section).toList(),
         wanted.picture() ? found.map(f -> SurfacePicture.of(surface, f.at())) : Optional.empty());

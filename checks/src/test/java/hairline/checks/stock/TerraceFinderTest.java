@@ -257,4 +257,37 @@ class TerraceFinderTest {
         .extracting(TerraceArea::heightPm)
         .containsExactly(-6_000_000L);
   }
+
+  /** Each field is followed by itself: what was cut under another offset is not gone here. */
+  @Test
+  void goingBackToAnOffsetFindsItsFieldAsItWas() {
+    Bench bench = Bench.flat().stock().g0(0, 0, 50);
+    bench.g1(0, 0, -4).g1(1000, 0, -4).g0(1000, 0, 50).offset("G55").g0(0, 0, 50);
+    bench.g1(0, 0, -6).g1(1000, 0, -6).g0(1000, 0, 50).offset("G54").g0(0, 0, 50);
+    bench.g1(0, 0, -5).g1(1000, 0, -5);
+    assertThat(bench.last().removal().deepestPm()).isEqualTo(1_000_000L);
+    bench.end();
+    List<SurfaceLeft> surfaces = bench.all(PartLeft.class).get(0).surfaces();
+    assertThat(surfaces.get(0).heightPm(5e8, 0)).hasValue(-5_000_000L);
+    assertThat(surfaces.get(1).heightPm(5e8, 0)).hasValue(-6_000_000L);
+    assertThat(surfaces.get(0).heightPm(0, 3e9)).hasValue(0);
+    assertThat(surfaces.get(1).heightPm(0, 3e9)).isEmpty();
+  }
+
+  @Test
+  void withoutStockTheBoxOfTheCutsIsAssumedUpToTheHighestFloor() {
+    Bench bench = Bench.flat().cell(4).g0(0, 0, 0).g1(0, 0, -10).g1(500, 300, -10);
+    bench.g1(500, 300, -14).g1(0, 300, -14).g0(0, 300, 50).end();
+    SurfaceLeft surface = bench.all(PartLeft.class).get(0).surfaces().get(0);
+    StockModel.Box box = surface.assumedStock().orElseThrow();
+    // Radius 0.2 mm; a cell is 4 µm.
+    assertThat((double) box.xMinPm()).isCloseTo(-2e8, within(4e6));
+    assertThat((double) box.xMaxPm()).isCloseTo(7e8, within(4e6));
+    assertThat((double) box.yMinPm()).isCloseTo(-2e8, within(4e6));
+    assertThat((double) box.yMaxPm()).isCloseTo(5e8, within(4e6));
+    assertThat(box.topPm()).isEqualTo(-10_000_000L);
+    assertThat(box.bottomPm()).isEmpty();
+    Bench given = Bench.flat().stock().g0(0, 0, 0).g1(0, 0, -10).g1(500, 300, -10).end();
+    assertThat(given.all(PartLeft.class).get(0).surfaces().get(0).assumedStock()).isEmpty();
+  }
 }
