@@ -167,20 +167,20 @@ final class FeedPlan {
       acceleration = Math.min(acceleration, accelerations[j]);
       jerk = Math.min(jerk, jerks[j]);
       double way = places[knot] - places[j];
-      double free = SpeedRamp.passed(braking[knot], way, acceleration, jerk);
       double limit = j == 0 ? Double.POSITIVE_INFINITY : limits[j];
-      boolean touches = free > limit;
+      boolean touches =
+          braking[knot] > limit || SpeedRamp.passes(braking[knot], limit, way, acceleration, jerk);
       if (touches && plain(j)) {
         touches = SpeedRamp.length(braking[knot], limit, acceleration, jerk) <= way;
       }
       if (touches) {
-        braking[j] = Math.min(limit, SpeedRamp.reached(braking[knot], way, acceleration, jerk));
+        braking[j] = reached(braking[knot], limit, way, acceleration, jerk);
         knot = j;
         brakingKnot[j] = j;
         acceleration = Double.POSITIVE_INFINITY;
         jerk = Double.POSITIVE_INFINITY;
       } else {
-        braking[j] = Math.min(limit, free);
+        braking[j] = Math.min(limit, SpeedRamp.passed(braking[knot], way, acceleration, jerk));
         brakingKnot[j] = knot;
       }
     }
@@ -193,8 +193,13 @@ final class FeedPlan {
     double speed = entry;
     while (at < blocks) {
       int next = next(at, speed);
-      double reach = reachable(at, next, speed);
-      speed = Math.min(braking[next], reach);
+      speed =
+          reached(
+              speed,
+              braking[next],
+              places[next] - places[at],
+              weakest(accelerations, at, next),
+              weakest(jerks, at, next));
       addKnot(next, speed);
       at = next;
     }
@@ -252,8 +257,9 @@ final class FeedPlan {
       acceleration = Math.min(acceleration, accelerations[j - 1]);
       jerk = Math.min(jerk, jerks[j - 1]);
       double way = places[j] - places[from];
-      double free = SpeedRamp.passed(speed, way, acceleration, jerk);
-      if (free <= braking[j] && j < blocks) {
+      boolean above =
+          speed > braking[j] || SpeedRamp.passes(speed, braking[j], way, acceleration, jerk);
+      if (!above && j < blocks) {
         continue;
       }
       if (brakingKnot[j] != j) {
@@ -265,6 +271,14 @@ final class FeedPlan {
       return j;
     }
     return blocks;
+  }
+
+  /** The speed reached on a way, a limit at most; mostly the limit, which takes no root to see. */
+  private static double reached(
+      double from, double limit, double way, double acceleration, double jerk) {
+    return limit <= from || SpeedRamp.length(from, limit, acceleration, jerk) <= way
+        ? limit
+        : Math.min(limit, SpeedRamp.reached(from, way, acceleration, jerk));
   }
 
   private double reachable(int from, int to, double speed) {

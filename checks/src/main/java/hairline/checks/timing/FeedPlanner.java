@@ -42,6 +42,7 @@ public final class FeedPlanner implements EventSink {
   private final PlannedFeed feed;
   private final EventSink next;
   private final FeedPlan plan;
+  private final FeedPlan.Taker release = this::release;
   private final ArrayDeque<Event> held = new ArrayDeque<>();
   private @Nullable Direction leaving;
   private double leavingAcceleration;
@@ -129,7 +130,7 @@ public final class FeedPlanner implements EventSink {
       return;
     }
     double corner = corner(way, acceleration, jerk);
-    plan.add(move.lengthMm(), cap, acceleration, jerk, corner, this::release);
+    plan.add(move.lengthMm(), cap, acceleration, jerk, corner, release);
     held.add(event);
     leaving = way.end();
     leavingAcceleration = acceleration;
@@ -199,7 +200,7 @@ public final class FeedPlanner implements EventSink {
   }
 
   private void rest() {
-    plan.rest(this::release);
+    plan.rest(release);
     while (!held.isEmpty()) {
       next.accept(held.remove());
     }

@@ -63,6 +63,27 @@ final class SpeedRamp {
     return Math.sqrt(risen * risen + 2 * acceleration * (length - risenLength));
   }
 
+  /**
+   * Whether a speed, not below the first, can be passed on this length: whether {@link #passed} is
+   * above it, without a root of the third degree.
+   */
+  static boolean passes(double from, double to, double length, double acceleration, double jerk) {
+    if (length <= 0) {
+      return from > to;
+    }
+    if (Double.isInfinite(jerk)) {
+      return from * from + 2 * acceleration * length > to * to;
+    }
+    double rise = acceleration / jerk;
+    double risen = from + acceleration * rise / 2;
+    if (to <= risen) {
+      double time = Math.sqrt(2 * (to - from) / jerk);
+      return length > from * time + jerk * time * time * time / 6;
+    }
+    double risenLength = from * rise + acceleration * rise * rise / 6;
+    return risen * risen + 2 * acceleration * (length - risenLength) > to * to;
+  }
+
   /** The root of x³ + p x = q for p and q of 0 or more. */
   private static double cubic(double p, double q) {
     if (q <= 0) {

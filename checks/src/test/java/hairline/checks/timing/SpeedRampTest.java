@@ -29,6 +29,25 @@ class SpeedRampTest {
     assertThat(profile.seconds()).isCloseTo(18.566e-3, within(5e-7));
   }
 
+  /** Told with and without roots of the third degree, it is the same. */
+  @Property(tries = 2000)
+  void aSpeedIsPassedWhereTheHighestOneIsAboveIt(
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 20) double from,
+      @ForAll @Scale(6) @DoubleRange(min = 0.001, max = 30) double change,
+      @ForAll @Scale(6) @DoubleRange(min = 1e-6, max = 10) double length,
+      @ForAll @Scale(6) @DoubleRange(min = 100, max = 5000) double acceleration,
+      @ForAll @Scale(6) @DoubleRange(min = 1000, max = 1e6) double limited,
+      @ForAll boolean unlimited) {
+    double jerk = unlimited ? NONE : limited;
+    double passed = SpeedRamp.passed(from, length, acceleration, jerk);
+    double to = from + change;
+    if (Math.abs(passed - to) > 1e-9 * to) {
+      assertThat(SpeedRamp.passes(from, to, length, acceleration, jerk)).isEqualTo(passed > to);
+    }
+    assertThat(SpeedRamp.passes(from, passed * (1 + 1e-9), length, acceleration, jerk)).isFalse();
+    assertThat(SpeedRamp.passes(from, from, length, acceleration, jerk)).isTrue();
+  }
+
   @Property(tries = 300)
   void aRampIsWhatSmallStepsOfTimeMakeOfIt(
       @ForAll @Scale(6) @DoubleRange(min = 0, max = 20) double from,
