@@ -114,7 +114,14 @@ final class LineReader implements Closeable {
   }
 
   private int findLineEnd(int from) {
-    for (int i = from; i < end; i++) {
+    int i = from;
+    for (; i <= end - Eight.BYTES; i += Eight.BYTES) {
+      int found = Eight.lineEnd(Eight.at(buffer, i));
+      if (found < Eight.BYTES) {
+        return i + found;
+      }
+    }
+    for (; i < end; i++) {
       byte b = buffer[i];
       if (b == '\n' || b == '\r') {
         return i;

@@ -18,6 +18,9 @@ final class LineScanner {
   private static final int MOST_WORDS = 64;
   private static final int MOST_COMMENTS = 16;
   private static final byte NO_POINT = -1;
+  private static final long[] POWERS = {
+    1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000
+  };
   private static final int LENGTHS = set("XYZUVWIJRQ");
   private static final int NOT_PLAIN = set("NOM");
 
@@ -31,6 +34,9 @@ final class LineScanner {
   private final int[] ends = new int[MOST_WORDS];
   private int words;
   private int letterSet;
+
+  /** What the digits read last make. */
+  private long number;
 
   private final int[] commentStarts = new int[MOST_COMMENTS];
   private final int[] commentEnds = new int[MOST_COMMENTS];
@@ -80,21 +86,12 @@ final class LineScanner {
       at = skipBlanks(bytes, at + 1, to);
     }
     int first = at;
-    long number = 0;
-    int digit;
-    while (at < to && (digit = bytes[at] - '0') >= 0 && digit <= 9) {
-      number = number * 10 + digit;
-      at++;
-    }
+    at = digits(bytes, at, to, 0);
     int digits = at - first;
     byte scale = NO_POINT;
     if (at < to && bytes[at] == '.') {
-      at++;
-      int point = at;
-      while (at < to && (digit = bytes[at] - '0') >= 0 && digit <= 9) {
-        number = number * 10 + digit;
-        at++;
-      }
+      int point = at + 1;
+      at = digits(bytes, point, to, number);
       digits += at - point;
       if (digits > MOST_DIGITS) {
         return -1;
@@ -121,6 +118,35 @@ final class LineScanner {
     letterSet |= bit;
     words++;
     return next;
+  }
+
+  /**
+   * Reads digits behind the number read so far, and leaves in {@link #number} what they make
+   * together; what more digits than a long holds make there is not used. Gives where they end.
+   */
+  private int digits(byte[] bytes, int from, int to, long before) {
+    long sum = before;
+    int at = from;
+    while (at <= bytes.length - Eight.BYTES) {
+      long eight = Eight.at(bytes, at);
+      int count = Math.min(Eight.digits(eight), to - at);
+      if (count == 0) {
+        break;
+      }
+      sum = sum * POWERS[count] + Eight.number(eight, count);
+      at += count;
+      if (count < Eight.BYTES) {
+        number = sum;
+        return at;
+      }
+    }
+    int digit;
+    while (at < to && (digit = bytes[at] - '0') >= 0 && digit <= 9) {
+      sum = sum * 10 + digit;
+      at++;
+    }
+    number = sum;
+    return at;
   }
 
   /** Reads a comment or a remark; gives where it ends, or -1 where there is none or it is open. */

@@ -11,15 +11,22 @@ public enum Axis {
 
   private final int bit;
   private final boolean linear;
+  private final char letter;
 
   Axis(int bit, boolean linear) {
     this.bit = bit;
     this.linear = linear;
+    this.letter = name().charAt(0);
   }
 
   /** This axis as one bit of {@link Position#unknown()}. */
   public int bit() {
     return bit;
+  }
+
+  /** Its address letter. */
+  char letter() {
+    return letter;
   }
 
   /** Whether it is X, Y or Z. */

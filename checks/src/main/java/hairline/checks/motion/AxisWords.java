@@ -15,6 +15,8 @@ final class AxisWords {
   static final int SET = BlockWords.set(LETTERS);
 
   private static final Axis[] AXES = Axis.values();
+  private static final Axis[] LINEAR = {Axis.X, Axis.Y, Axis.Z};
+  private static final int ROTARY = BlockWords.set("ABC");
 
   private final Control control;
   private final ModalState modal;
@@ -35,11 +37,11 @@ final class AxisWords {
    */
   int go(BlockWords words) {
     int moved = 0;
-    for (Axis axis : AXES) {
+    for (Axis axis : words.hasAny(ROTARY) ? AXES : LINEAR) {
       Word word = words.word(axis);
       if (word != null) {
         moved |= go(axis, word);
-      } else if (words.isDoubled(axis.name().charAt(0))) {
+      } else if (words.isDoubled(axis.letter())) {
         tip.forget(axis);
         control.wordUnknown(control.at().span(), axis + ": two of its words in one block");
         moved |= AxisState.MOVED_STORED;

@@ -185,7 +185,7 @@ final class BlockWords {
 
   /** The word of an axis. */
   @Nullable Word word(Axis axis) {
-    return words[axis.name().charAt(0) - 'A'];
+    return words[axis.letter() - 'A'];
   }
 
   /** Whether the block has this letter twice. */

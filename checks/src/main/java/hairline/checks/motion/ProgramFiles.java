@@ -5,6 +5,7 @@ import hairline.parser.Block;
 import hairline.parser.BlockSource;
 import hairline.parser.PartProgram;
 import hairline.parser.PartPrograms;
+import hairline.parser.ReadAhead;
 import hairline.parser.Span;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -18,6 +19,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CopyOnWriteArrayList;
 
 /**
  * The file of a program, and the files beside it that hold its subprograms. Each is looked through
@@ -35,6 +37,9 @@ public final class ProgramFiles {
 
   /** Longest text of a subprogram that is kept for the next call. */
   static final long KEPT_PROGRAM_BYTES = 65_536;
+
+  /** From this length on a program is read ahead by a thread of its own. */
+  static final long READ_AHEAD_BYTES = 524_288;
 
   /** Longest text of all subprograms kept. */
   static final long KEPT_BYTES = 1_048_576;
@@ -66,7 +71,8 @@ public final class ProgramFiles {
   private final EventSink sink;
   private final Optional<Path> folder;
   private final String extension;
-  private final List<Source> sources = new ArrayList<>();
+  // Who judges may look at files while the interpreter draws on more.
+  private final List<Source> sources = new CopyOnWriteArrayList<>();
   private final Map<Path, Integer> indexOfPath = new HashMap<>();
   private final Map<Long, Optional<Found>> searched = new HashMap<>();
   private final Set<String> unreadable = new HashSet<>();
@@ -113,6 +119,11 @@ public final class ProgramFiles {
     ProgramFiles files = new ProgramFiles(sink, Optional.empty(), "");
     files.add(program);
     return files;
+  }
+
+  /** Whether the program is so long that a second thread pays. */
+  public boolean isLong() {
+    return length(main()) >= READ_AHEAD_BYTES;
   }
 
   /** How many files have been drawn on so far. */
@@ -290,7 +301,8 @@ public final class ProgramFiles {
   private BlockSource stream(Found found) throws IOException {
     Program program = found.program();
     BlockSource source = text(found.file()).blocksFrom(program.byteOffset(), program.line());
-    return new Stretch(source, program.endByteOffset());
+    BlockSource stretch = new Stretch(source, program.endByteOffset());
+    return length(found) < READ_AHEAD_BYTES ? stretch : new ReadAhead(stretch);
   }
 
   /** Blocks up to the end of a program, tape marks and leader left out. */

@@ -148,14 +148,14 @@ public final class ProgramIndexer {
     lastLine = block.line();
     end = block.byteOffset() + block.byteLength() + 1L;
     deletableBlocks |= block.deletable();
-    if (hasContent(block)) {
+    boolean content = hasContent(block);
+    if (content) {
       aimRemarks(block.line());
     }
     noteRemarks(block);
     for (Problem problem : block.problems()) {
       sink.accept(new Event.BlockProblem(place(block, problem.span()), problem));
     }
-    boolean content = hasContent(block);
     if (!open) {
       if (content) {
         tellUnreached(block.line());
@@ -288,9 +288,13 @@ public final class ProgramIndexer {
   }
 
   private static boolean hasContent(Block block) {
+    for (Word word : block.words()) {
+      if (word.letter() != 'N' && word.letter() != 'O') {
+        return true;
+      }
+    }
     return !block.settings().isEmpty()
-        || block.problems().stream().anyMatch(p -> p.kind() != Problem.Kind.SPACE_INSIDE_NUMBER)
-        || block.words().stream().anyMatch(word -> word.letter() != 'N' && word.letter() != 'O');
+        || block.problems().stream().anyMatch(p -> p.kind() != Problem.Kind.SPACE_INSIDE_NUMBER);
   }
 
   private static OptionalLong programNumber(Block block) {

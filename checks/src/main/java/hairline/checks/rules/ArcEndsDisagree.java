@@ -30,15 +30,14 @@ public final class ArcEndsDisagree implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    on.move(
-        move ->
-            move.arc()
-                .filter(arc -> !arc.radiusForm())
-                .ifPresent(
-                    arc ->
-                        context
-                            .need(ControlKeys.ARC_TOLERANCE, move.at())
-                            .ifPresent(tolerance -> judge(context, move, arc, tolerance))));
+    on.arc(
+        (move, arc) -> {
+          if (!arc.radiusForm()) {
+            context
+                .need(ControlKeys.ARC_TOLERANCE, move.at())
+                .ifPresent(tolerance -> judge(context, move, arc, tolerance));
+          }
+        });
     on.event(ArcImpossible.class, arc -> impossible(context, arc));
   }
 

@@ -37,11 +37,12 @@ public final class ArcIllConditioned implements Rule {
         .need(MachineKeys.RESOLUTION)
         .ifPresent(
             resolution ->
-                on.move(
-                    move ->
-                        move.arc()
-                            .filter(Arc::radiusForm)
-                            .ifPresent(arc -> judge(context, move, arc, resolution))));
+                on.arc(
+                    (move, arc) -> {
+                      if (arc.radiusForm()) {
+                        judge(context, move, arc, resolution);
+                      }
+                    }));
   }
 
   private static void judge(RuleContext context, Move move, Arc arc, Length resolution) {

@@ -19,6 +19,7 @@ import hairline.checks.setup.MachineKeys;
 import hairline.checks.setup.Offset;
 import hairline.checks.setup.Tool;
 import hairline.checks.setup.ToolKeys;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -53,13 +54,13 @@ public final class OutsideTravel implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
+    List<Limited> axes = new ArrayList<>();
     for (MachineAxis place : MACHINE_AXES) {
       context
           .need(place.travel())
           .ifPresent(
               travel -> {
-                Shifts shifts = new Shifts(context, place);
-                on.move(move -> judge(context, move, shifts, travel));
+                axes.add(new Limited(new Shifts(context, place), travel));
                 on.event(
                     CoordinateTooLarge.class,
                     event -> {
@@ -69,7 +70,16 @@ public final class OutsideTravel implements Rule {
                     });
               });
     }
+    on.move(
+        move -> {
+          for (Limited axis : axes) {
+            judge(context, move, axis.shifts(), axis.travel());
+          }
+        });
   }
+
+  /** An axis with its travel. */
+  private record Limited(Shifts shifts, LengthRange travel) {}
 
   /** No offset brings such a coordinate back into any travel. */
   private static void speakOfTooLarge(

@@ -34,20 +34,45 @@ public final class ProgramCheck {
 
   private final Selection selection;
   private final OptionalLong cellPm;
+  private final Threads threads;
 
-  private ProgramCheck(Selection selection, OptionalLong cellPm) {
+  /** On how many threads a program is checked; the result is the same. */
+  enum Threads {
+    /** On one. */
+    ONE,
+    /** Events are made on one and judged on another. */
+    TWO,
+    /** On two where the program is long. */
+    AS_IT_PAYS
+  }
+
+  private ProgramCheck(Selection selection, OptionalLong cellPm, Threads threads) {
     this.selection = selection;
     this.cellPm = cellPm;
+    this.threads = threads;
   }
 
   /** A check that asks these rules. */
   public static ProgramCheck of(Selection selection) {
-    return new ProgramCheck(selection, OptionalLong.empty());
+    return new ProgramCheck(selection, OptionalLong.empty(), Threads.AS_IT_PAYS);
   }
 
   /** The same with cells of this edge for the surface of the part; empty for the usual ones. */
   public ProgramCheck withCell(OptionalLong edgePm) {
-    return new ProgramCheck(selection, edgePm);
+    return new ProgramCheck(selection, edgePm, threads);
+  }
+
+  /** The same on so many threads. */
+  ProgramCheck on(Threads number) {
+    return new ProgramCheck(selection, cellPm, number);
+  }
+
+  private boolean parts(ProgramFiles files) {
+    return switch (threads) {
+      case ONE -> false;
+      case TWO -> true;
+      case AS_IT_PAYS -> files.isLong();
+    };
   }
 
   /** Where the program comes from; opened once for each run. */
@@ -98,13 +123,14 @@ public final class ProgramCheck {
     ControlProfile profile = SheetControl.of(setup);
     Run off = new Run(selection, setup, cellPm, watcher);
     ProgramFiles files = source.open(off.beforeStart());
-    off.run(files, profile, false);
+    off.run(files, profile, false, parts(files));
     if (!files.index(0).deletableBlocks()) {
       off.accepts().unused().forEach(accept -> off.dispatch(new AcceptUnused(accept)));
       return result(files, setup, List.of(off), off.findings());
     }
     Run on = new Run(selection, setup, cellPm, NOBODY);
-    on.run(source.open(on.beforeStart()), profile, true);
+    ProgramFiles again = source.open(on.beforeStart());
+    on.run(again, profile, true, parts(again));
     off.accepts().unused().stream()
         .filter(on.accepts().unused()::contains)
         .forEach(

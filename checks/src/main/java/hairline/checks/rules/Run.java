@@ -14,6 +14,7 @@ import hairline.checks.motion.ControlProfile;
 import hairline.checks.motion.Event;
 import hairline.checks.motion.EventSink;
 import hairline.checks.motion.Interpreter;
+import hairline.checks.motion.Move;
 import hairline.checks.motion.Place;
 import hairline.checks.motion.ProgramFiles;
 import hairline.checks.motion.ProgramIndex;
@@ -46,11 +47,16 @@ final class Run {
   private final EventSink watcher;
   private final Accepts accepts = new Accepts();
   private final Collector collector;
+  private final Handover handover = new Handover(this::dispatch);
   private final Stages stages;
   private final Subscriptions subscriptions = new Subscriptions();
   private final List<Event> earlyEvents = new ArrayList<>();
   private Optional<ProgramFiles> files = Optional.empty();
   private int filesWithKnownAccepts;
+
+  /** As the thread knows that makes the events. */
+  private int filesTold;
+
   private boolean stepBudgetReached;
   private boolean macroUnread;
   private boolean notUnderstood;
@@ -67,7 +73,12 @@ final class Run {
     this.collector = new Collector(accepts, hidesInBlock(rules));
     this.stages =
         Stages.before(
-            setup, needs(rules, watcher), cellPm, watcher instanceof DepthWatcher, this::dispatch);
+            setup,
+            needs(rules, watcher),
+            cellPm,
+            watcher instanceof DepthWatcher,
+            handover::to,
+            this::dispatch);
     if (watcher instanceof StagesWatcher reader) {
       reader.begin(stages);
     }
@@ -121,7 +132,7 @@ final class Run {
   EventSink beforeStart() {
     return event -> {
       if (files.isPresent()) {
-        dispatch(event);
+        handover.acceptDirectly(event);
       } else if (earlyEvents.size() < MOST_EARLY_EVENTS) {
         earlyEvents.add(event);
       } else if (earlyEvents.size() == MOST_EARLY_EVENTS) {
@@ -131,12 +142,19 @@ final class Run {
     };
   }
 
-  /** Runs the program. */
-  void run(ProgramFiles programFiles, ControlProfile profile, boolean blockDeleteOn)
+  /** So many files are known from here on, with their accepts. */
+  private record FilesKnown(Place at, int count) implements Event {}
+
+  /**
+   * Runs the program.
+   *
+   * @param parted whether events are judged on another thread than they are made
+   */
+  void run(ProgramFiles programFiles, ControlProfile profile, boolean blockDeleteOn, boolean parted)
       throws IOException {
     files = Optional.of(programFiles);
     dispatch(new Event.Indexed(new Place(0, 1, new Span(1, 1)), programFiles.index(0)));
-    learnAccepts(programFiles);
+    learnAccepts(programFiles.count());
     int line = 0;
     collector.endBlock();
     for (Event event : earlyEvents) {
@@ -147,14 +165,34 @@ final class Run {
       dispatch(event);
     }
     earlyEvents.clear();
-    new Interpreter(profile, programFiles).run(stages.first(), blockDeleteOn);
+    if (parted) {
+      handover.part();
+    }
+    try {
+      new Interpreter(profile, programFiles).run(this::made, blockDeleteOn);
+      handover.join();
+    } finally {
+      handover.abandon();
+    }
     collector.endBlock();
   }
 
-  private void learnAccepts(ProgramFiles programFiles) {
-    while (filesWithKnownAccepts < programFiles.count()) {
+  /** Takes what the interpreter tells, on its thread. */
+  private void made(Event event) {
+    if (event instanceof Event.SubprogramEntered) {
+      int known = files.map(ProgramFiles::count).orElse(0);
+      if (known > filesTold) {
+        filesTold = known;
+        handover.acceptDirectly(new FilesKnown(event.at(), known));
+      }
+    }
+    stages.first().accept(event);
+  }
+
+  private void learnAccepts(int filesKnown) {
+    while (filesWithKnownAccepts < filesKnown) {
       int file = filesWithKnownAccepts++;
-      for (ProgramIndex.Remark remark : programFiles.index(file).remarks()) {
+      for (ProgramIndex.Remark remark : files.orElseThrow().index(file).remarks()) {
         Accept.read(
                 new Place(file, remark.line(), remark.span()), remark.text(), remark.standsAlone())
             .forEach(
@@ -191,10 +229,19 @@ final class Run {
 
   /** Hands an event to the rules. */
   void dispatch(Event event) {
+    if (!(event instanceof Move)) {
+      note(event);
+    }
+    subscriptions.accept(event);
+    watcher.accept(event);
+  }
+
+  /** What the run itself keeps of an event. */
+  private void note(Event event) {
     if (event instanceof Event.BlockStarted) {
       collector.endBlock();
-    } else if (event instanceof Event.SubprogramEntered) {
-      files.ifPresent(this::learnAccepts);
+    } else if (event instanceof FilesKnown known) {
+      learnAccepts(known.count());
     } else if (event instanceof PartLeft part) {
       part.surfaces().forEach(this::noteStock);
     } else if (event instanceof Event.StepBudgetReached) {
@@ -212,8 +259,6 @@ final class Run {
         || event instanceof Event.SubprogramEndless) {
       notUnderstood = true;
     }
-    subscriptions.accept(event);
-    watcher.accept(event);
   }
 
   Accepts accepts() {

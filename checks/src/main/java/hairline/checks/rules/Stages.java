@@ -17,6 +17,7 @@ import hairline.checks.warmth.SpindleWarmth;
 import hairline.checks.warmth.WarmUpDemand;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /**
  * The stages between the interpreter and the rules, in their order. What they tell holds at the
@@ -41,10 +42,16 @@ public record Stages(
    *
    * @param needs what the rules ask for
    * @param cellPm edge of a cell of the surface, where it is not to be the usual one
+   * @param over stands between what makes the events (motion, stock) and what judges them
    * @param depths whether the depths along each move are told
    */
   static Stages before(
-      Setup setup, Set<Need> needs, OptionalLong cellPm, boolean depths, EventSink rules) {
+      Setup setup,
+      Set<Need> needs,
+      OptionalLong cellPm,
+      boolean depths,
+      UnaryOperator<EventSink> over,
+      EventSink rules) {
     ProgramTime time = new ProgramTime();
     LevelGrowths growth =
         new LevelGrowths(WarmUpDemand.of(setup), time, GrowthFigures.of(setup), rules);
@@ -53,7 +60,7 @@ public record Stages(
     Timeline timeline = new Timeline(table, feed, time, growth);
     FeedPlanner planner =
         new FeedPlanner(MotionLimits.of(setup), table.waitsForSpindle(), feed, timeline);
-    EventSink timed = needs.contains(Need.TIMING) ? planner : rules;
+    EventSink timed = over.apply(needs.contains(Need.TIMING) ? planner : rules);
     if (!needs.contains(Need.OVERLAP)) {
       return new Stages(timed, time, feed, growth.warmth(), growth);
     }

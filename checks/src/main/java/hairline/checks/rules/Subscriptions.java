@@ -1,5 +1,6 @@
 package hairline.checks.rules;
 
+import hairline.checks.motion.Arc;
 import hairline.checks.motion.Event;
 import hairline.checks.motion.EventSink;
 import hairline.checks.motion.Move;
@@ -7,17 +8,20 @@ import hairline.checks.stock.Cut;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
 /** Who wants which events. Handlers of one kind are called in the order they subscribed. */
 public final class Subscriptions implements EventSink {
   private final IdentityHashMap<Class<?>, List<Consumer<Event>>> handlers = new IdentityHashMap<>();
+  private final List<BiConsumer<? super Move, ? super Arc>> arcHandlers = new ArrayList<>();
 
   /** Calls the handler for every event of exactly this class. */
   public <E extends Event> void event(Class<E> kind, Consumer<? super E> handler) {
-    handlers
-        .computeIfAbsent(kind, k -> new ArrayList<>())
-        .add(event -> handler.accept(kind.cast(event)));
+    // Only events of this class come to it.
+    @SuppressWarnings("unchecked")
+    Consumer<Event> sure = (Consumer<Event>) handler;
+    handlers.computeIfAbsent(kind, k -> new ArrayList<>()).add(sure);
   }
 
   /**
@@ -29,12 +33,26 @@ public final class Subscriptions implements EventSink {
     event(Cut.class, cut -> handler.accept(cut.move()));
   }
 
+  /** Calls the handler for every move along an arc. */
+  public void arc(BiConsumer<? super Move, ? super Arc> handler) {
+    if (arcHandlers.isEmpty()) {
+      move(this::acceptArc);
+    }
+    arcHandlers.add(handler);
+  }
+
+  private void acceptArc(Move move) {
+    if (move.arc().isPresent()) {
+      arcHandlers.forEach(handler -> handler.accept(move, move.arc().get()));
+    }
+  }
+
   @Override
   public void accept(Event event) {
     List<Consumer<Event>> wanted = handlers.get(event.getClass());
     if (wanted != null) {
-      for (Consumer<Event> handler : wanted) {
-        handler.accept(event);
+      for (int i = 0; i < wanted.size(); i++) {
+        wanted.get(i).accept(event);
       }
     }
   }
