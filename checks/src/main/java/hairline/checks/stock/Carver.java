@@ -49,6 +49,8 @@ final class Carver {
   private double begins;
   private final int[] aheadLows = new int[BLOCKS];
   private final int[] aheadHighs = new int[BLOCKS];
+  private int aheadLow;
+  private int aheadHigh;
   private boolean leavesOutStart;
   private final int[] innerLows = new int[BLOCKS];
   private final int[] innerHighs = new int[BLOCKS];
@@ -79,6 +81,8 @@ final class Carver {
     highRow = Math.min(swath.lastRow(), (tileRow << SHIFT) + SIDE - 1);
     low = Integer.MAX_VALUE;
     high = Integer.MIN_VALUE;
+    aheadLow = Integer.MAX_VALUE;
+    aheadHigh = Integer.MIN_VALUE;
     for (int k = lowRow >> BLOCK_SHIFT; k <= highRow >> BLOCK_SHIFT; k++) {
       int first = Math.max(lowRow, k << BLOCK_SHIFT);
       int last = Math.min(highRow, (k << BLOCK_SHIFT) + BLOCK - 1);
@@ -92,6 +96,10 @@ final class Carver {
       boolean ahead = any && (begins == EVERYWHERE || swath.narrow(first, last, begins));
       aheadLows[k & (BLOCKS - 1)] = ahead ? swath.from() : 0;
       aheadHighs[k & (BLOCKS - 1)] = ahead ? swath.to() : -1;
+      if (ahead) {
+        aheadLow = Math.min(aheadLow, swath.from());
+        aheadHigh = Math.max(aheadHigh, swath.to());
+      }
       if (leavesOutStart) {
         boolean inner = ahead && swath.startColumns(first, last);
         innerLows[k & (BLOCKS - 1)] = inner ? (swath.from() + BLOCK - 1) >> BLOCK_SHIFT : 0;
@@ -198,7 +206,10 @@ final class Carver {
       if (!bandAt(t)) {
         continue;
       }
-      for (int column = low >> SHIFT; column <= high >> SHIFT; column++) {
+      // Where only what lies ahead is asked, the tiles behind are there, and stay as they are.
+      boolean onlyAhead = leavesOutStart && found.sawOwn();
+      int last = (onlyAhead ? aheadHigh : high) >> SHIFT;
+      for (int column = (onlyAhead ? aheadLow : low) >> SHIFT; column <= last; column++) {
         HeightGrid.Tile tile = tileAt(column, t, found);
         if (tile == null) {
           continue;
@@ -398,7 +409,7 @@ final class Carver {
       if (!bandAt(t)) {
         continue;
       }
-      for (int column = low >> SHIFT; column <= high >> SHIFT; column++) {
+      for (int column = aheadLow >> SHIFT; column <= aheadHigh >> SHIFT; column++) {
         HeightGrid.Tile tile = grid.find(column, t);
         if (tile == null) {
           continue;
