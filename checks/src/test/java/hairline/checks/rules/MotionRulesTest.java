@@ -162,6 +162,24 @@ class MotionRulesTest {
     assertThat(2 * neededMmPerMin / 60 / 450 * 30000 / 60).isCloseTo(1, within(1e-12));
   }
 
+  /**
+   * The programmed feed makes chips, the one that the control can hold rubs: 600 mm/min over 2
+   * flutes at 30000 rpm is 10 µm a tooth; blocks of 2 µm in 5 ms each (v = L / T) are 24 mm/min,
+   * 0.4 µm a tooth, below 0.30 of an edge radius of 1.5 µm. Blocks of 3 µm make 0.6 µm.
+   */
+  @Test
+  void theProgrammedFeedMakesChipsAndThePlannedOneRubs() {
+    double smallestChipUm = 0.30 * 1.5;
+    double plannedMmPerMin = 0.002 / 0.005 * 60;
+    double teethPerMin = 2 * 30000;
+    assertThat(600 / teethPerMin * 1000).isGreaterThan(smallestChipUm);
+    assertThat(plannedMmPerMin / teethPerMin * 1000).isLessThan(smallestChipUm);
+    Finding finding = Programs.findings("feed-not-reached", "speaks-short-blocks.nc").get(0);
+    assertThat(Programs.figure(finding, "plannedFeed")).isCloseTo(plannedMmPerMin, within(1e-9));
+    assertThat(0.003 / 0.005 * 60 / teethPerMin * 1000).isGreaterThan(smallestChipUm);
+    assertThat(Programs.findings("feed-not-reached", "silent-longer-blocks.nc")).isEmpty();
+  }
+
   @Test
   void clockwiseWithMaterialOnTheRightIsClimb() {
     // To X-3 (travel along -X) Y-0.1 has its wall on the left, Y0.1 on the right; M3 turns
