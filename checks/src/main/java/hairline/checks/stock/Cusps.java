@@ -185,6 +185,7 @@ public final class Cusps {
     if (full || squares.full) {
       return false;
     }
+    Lines lines = new Lines(stretches);
     double cutOffPm = CUT_OFF_SHARE * limitUm * PM_PER_UM;
     Optional<CuspLeft> highest = Optional.empty();
     for (int k = 0; k < stretches.size(); k++) {
@@ -198,12 +199,14 @@ public final class Cusps {
       }
       for (int n = 0; n < later.stations; n++) {
         Point3 at = later.from.plus(later.way().times((n + 0.5) / later.stations));
-        for (int other : squares.at(at)) {
+        int[] abreast = abreast(lines, squares.at(at), at);
+        for (int other : abreast) {
           if (other < k) {
             int one = k;
             Optional<Found> found =
                 cusp(later, stretches.get(other), at, limitUm)
                     .filter(f -> stands(f, surface))
+                    .filter(f -> !cutOff(abreast, f.top, one, other, cutOffPm))
                     .filter(f -> !cutOff(squares.at(f.top), f.top, one, other, cutOffPm));
             if (found.isPresent()
                 && highest.map(h -> found.get().left.heightUm() > h.heightUm()).orElse(true)) {
@@ -215,6 +218,21 @@ public final class Cusps {
     }
     highest.ifPresent(each);
     return true;
+  }
+
+  /**
+   * Those of the stretches near a place that pass beside it; what cuts off a cusp mostly is among
+   * them.
+   */
+  private static int[] abreast(Lines lines, int[] near, Point3 at) {
+    int[] abreast = new int[near.length];
+    int count = 0;
+    for (int k : near) {
+      if (lines.passesBeside(k, at)) {
+        abreast[count++] = k;
+      }
+    }
+    return Arrays.copyOf(abreast, count);
   }
 
   private record Found(Point3 top, CuspLeft left) {}
@@ -285,6 +303,38 @@ public final class Cusps {
       }
     }
     return false;
+  }
+
+  /**
+   * The lines of the stretches, one behind the other in memory: most of them are only passed by.
+   */
+  private static final class Lines {
+    private static final int NUMBERS = 7;
+    private final double[] numbers;
+
+    Lines(List<Stretch> stretches) {
+      numbers = new double[NUMBERS * stretches.size()];
+      int at = 0;
+      for (Stretch one : stretches) {
+        numbers[at++] = one.from.x();
+        numbers[at++] = one.from.y();
+        numbers[at++] = one.from.z();
+        numbers[at++] = one.direction.x();
+        numbers[at++] = one.direction.y();
+        numbers[at++] = one.direction.z();
+        numbers[at++] = one.length;
+      }
+    }
+
+    /** Whether the foot of a place on the line of a stretch lies on the stretch. */
+    boolean passesBeside(int stretch, Point3 place) {
+      int i = NUMBERS * stretch;
+      double foot =
+          (place.x() - numbers[i]) * numbers[i + 3]
+              + (place.y() - numbers[i + 1]) * numbers[i + 4]
+              + (place.z() - numbers[i + 2]) * numbers[i + 5];
+      return foot >= 0 && foot <= numbers[i + 6];
+    }
   }
 
   /** Which stretches may reach a place. */

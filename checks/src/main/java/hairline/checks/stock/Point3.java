@@ -25,7 +25,7 @@ record Point3(double x, double y, double z) {
 
   /** Its length seen from above. */
   double inPlan() {
-    return StrictMath.hypot(x, y);
+    return StrictMath.sqrt(x * x + y * y);
   }
 
   /** Where on a way from the origin, from 0 to 1, it is nearest to this point. */
