@@ -1,4 +1,4 @@
-/** The place of the viewer in the build; its screens come with their own work. */
+/** The window: finds its program, puts the panes together, and links them by one cursor. */
 @NullMarked
 package hairline.viewer;
 

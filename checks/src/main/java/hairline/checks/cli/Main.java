@@ -31,6 +31,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       RulesCommand.class,
       ExplainCommand.class,
       InitCommand.class,
+      ViewCommand.class,
       CompletionCommand.class
     },
     description = "Checks G-code part programs of micro-features before they run.",

@@ -6,9 +6,7 @@ import hairline.checks.rules.DepthWatcher;
 import hairline.checks.rules.ProgramCheck;
 import hairline.checks.rules.Stages;
 import hairline.checks.rules.StagesWatcher;
-import hairline.checks.setup.Length;
 import hairline.checks.setup.LengthText;
-import hairline.checks.setup.MachineKeys;
 import hairline.checks.setup.Setup;
 import hairline.checks.stock.DepthsShown;
 import hairline.checks.stock.DepthsTaken;
@@ -35,8 +33,6 @@ import java.util.OptionalLong;
 record Surfaces(SurfaceWanted wanted, boolean depths, boolean timeline, OptionalLong cellPm) {
   private static final int COORDINATES = 4;
   private static final int MOST_SECTIONS = 100;
-  private static final long USUAL_RESOLUTION_PM = 100_000;
-  private static final long PARTS_OF_RESOLUTION = 10;
 
   /** Waits for the end of a program. */
   static class Watcher implements StagesWatcher {
@@ -116,9 +112,8 @@ record Surfaces(SurfaceWanted wanted, boolean depths, boolean timeline, Optional
 
   /** One for a program; heights count as equal to a tenth of the resolution. */
   Watcher watcher(Setup setup) {
-    long resolution = setup.get(MachineKeys.RESOLUTION).map(Length::pm).orElse(USUAL_RESOLUTION_PM);
     long cell = StockModel.of(setup, cellPm).cellPm();
-    long tolerance = Math.max(1, resolution / PARTS_OF_RESOLUTION);
+    long tolerance = SurfaceShown.tolerancePm(setup);
     return depths ? new DeepWatcher(this, cell, tolerance) : new Watcher(this, cell, tolerance);
   }
 

@@ -5,7 +5,7 @@ package hairline.checks.report;
  * readers with and without red-green colour blindness. Published in PLoS ONE 13(7), e0199239
  * (2018); here its colours at every tenth, and straight lines between.
  */
-final class Cividis {
+public final class Cividis {
   private static final int[] TENTHS = {
     0x00224E, 0x083370, 0x35456C, 0x4F576C, 0x666970, 0x7D7C78, 0x948E77, 0xAEA371, 0xC8B866,
     0xE5CF52, 0xFEE838
@@ -14,7 +14,7 @@ final class Cividis {
   private Cividis() {}
 
   /** The colour as 0xRRGGBB at a place from 0, dark, to 1, light. */
-  static int at(double place) {
+  public static int at(double place) {
     double tenths = Math.max(0, Math.min(1, place)) * (TENTHS.length - 1);
     int k = Math.min(TENTHS.length - 2, (int) tenths);
     double share = tenths - k;

@@ -13,12 +13,12 @@ import java.util.TreeSet;
  * millimetre would all look alike on an even scale, so the colours step evenly from named height to
  * named height: those of the terraces, and the lowest and highest of all.
  */
-final class HeightColours {
+public final class HeightColours {
   /** Most named heights. */
-  static final int MOST_NAMED = 16;
+  public static final int MOST_NAMED = 16;
 
   /** How many colours stand for heights. */
-  static final int HEIGHTS = 240;
+  public static final int HEIGHTS = 240;
 
   private static final Stands[] OTHERS = {
     Stands.OUTSIDE, Stands.TOP_UNKNOWN, Stands.NOT_KNOWN, Stands.CUT_THROUGH
@@ -34,7 +34,8 @@ final class HeightColours {
     this.named = named;
   }
 
-  static HeightColours of(SurfacePicture picture, Terraces terraces) {
+  /** The colours for what a picture shows. */
+  public static HeightColours of(SurfacePicture picture, Terraces terraces) {
     TreeSet<Long> named = new TreeSet<>();
     for (TerraceArea area : terraces.areas()) {
       named.add(area.heightPm());
@@ -70,7 +71,7 @@ final class HeightColours {
   }
 
   /** The named heights from the lowest on. */
-  long[] named() {
+  public long[] named() {
     return named.clone();
   }
 
@@ -87,17 +88,18 @@ final class HeightColours {
     return (k + Math.max(0, Math.min(1, share))) / (named.length - 1);
   }
 
-  private int index(long height) {
+  /** The colour of a height, as an index into {@link #palette}. */
+  public int index(long height) {
     return (int) (place(height) * (HEIGHTS - 1) + 0.5);
   }
 
   /** The colour of a height. */
-  int colour(long height) {
+  public int colour(long height) {
     return palette()[index(height)];
   }
 
   /** The colour of what is no surface. */
-  static int colour(Stands stands) {
+  public static int colour(Stands stands) {
     return OTHER_COLOURS[other(stands)];
   }
 
@@ -111,7 +113,7 @@ final class HeightColours {
   }
 
   /** All colours: those of heights, then the others. */
-  int[] palette() {
+  public int[] palette() {
     int[] palette = new int[HEIGHTS + OTHERS.length];
     for (int k = 0; k < HEIGHTS; k++) {
       palette[k] = Cividis.at(k / (HEIGHTS - 1.0));

@@ -7,11 +7,11 @@ import java.math.BigDecimal;
  *
  * @param step from one to the next, exact
  */
-record Ticks(BigDecimal step) {
+public record Ticks(BigDecimal step) {
   private static final int[] ROUND = {1, 2, 5};
 
   /** Steps of which at most so many fit into a range. */
-  static Ticks of(double range, int most) {
+  public static Ticks of(double range, int most) {
     for (int power = -9; power < 9; power++) {
       for (int digit : ROUND) {
         BigDecimal step = new BigDecimal(digit).scaleByPowerOfTen(power);
@@ -24,21 +24,23 @@ record Ticks(BigDecimal step) {
   }
 
   /** The number of the first value at this or above; value k is k steps. */
-  long first(double from) {
+  public long first(double from) {
     return (long) Math.ceil(from / step.doubleValue() - 1e-9);
   }
 
-  double value(long k) {
+  /** The value of this number. */
+  public double value(long k) {
     return step.multiply(BigDecimal.valueOf(k)).doubleValue();
   }
 
-  String text(long k) {
+  /** The value as text, with as many digits as it needs. */
+  public String text(long k) {
     BigDecimal value = step.multiply(BigDecimal.valueOf(k));
     return value.signum() == 0 ? "0" : minus(value.stripTrailingZeros().toPlainString());
   }
 
   /** With a minus sign as wide as a digit. */
-  static String minus(String number) {
+  public static String minus(String number) {
     return number.replace('-', '−');
   }
 }

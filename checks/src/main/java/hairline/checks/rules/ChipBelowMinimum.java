@@ -19,7 +19,7 @@ import java.util.Optional;
 /** Even where it is thickest, the chip is too thin to form: the teeth rub. */
 @AutoService(Rule.class)
 public final class ChipBelowMinimum implements Rule {
-  private static final RuleInfo INFO =
+  static final RuleInfo INFO =
       RuleInfo.of(
           "chip-below-minimum",
           Level.ERROR,
@@ -53,6 +53,21 @@ public final class ChipBelowMinimum implements Rule {
           if (edgeUm.isPresent() && ratio.isPresent()) {
             compare(context, tooth, edgeUm.get(), ratio.get());
           }
+        });
+  }
+
+  /** Tells the same chips to somebody who watches. */
+  static void tell(RuleContext context, Subscriptions on, ChipWatcher watcher) {
+    ToothCuts.each(
+        context,
+        on,
+        tooth -> {
+          Optional<Band> edgeUm = tooth.tool().get(ToolKeys.EDGE_RADIUS).map(e -> e.um());
+          Optional<Band> ratio = context.setup().get(MaterialKeys.MINIMUM_CHIP_RATIO);
+          watcher.chip(
+              tooth.cut(),
+              largestChip(tooth).chipUm(),
+              edgeUm.flatMap(edge -> ratio.map(r -> MinimumChip.um(r, edge))));
         });
   }
 

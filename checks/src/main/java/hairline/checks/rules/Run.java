@@ -83,6 +83,14 @@ final class Run {
       reader.begin(stages);
     }
     Map<String, Level> levels = levels(setup);
+    if (watcher instanceof ChipWatcher chipWatcher) {
+      // What it cannot tell, the rules do: nobody reads this collector.
+      Collector unread = new Collector(accepts, Map.of());
+      ChipBelowMinimum.tell(
+          new RuleContext(ChipBelowMinimum.INFO, levels, setup, stages, unread, this::fileName),
+          subscriptions,
+          chipWatcher);
+    }
     for (Rule rule : rules) {
       rule.begin(
           new RuleContext(rule.info(), levels, setup, stages, collector, this::fileName),

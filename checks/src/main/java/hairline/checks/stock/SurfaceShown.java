@@ -1,5 +1,8 @@
 package hairline.checks.stock;
 
+import hairline.checks.setup.Length;
+import hairline.checks.setup.MachineKeys;
+import hairline.checks.setup.Setup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +17,9 @@ import java.util.Optional;
  */
 public record SurfaceShown(
     SurfaceWanted wanted, long cellPm, long tolerancePm, List<Under> offsets) {
+
+  private static final long USUAL_RESOLUTION_PM = 100_000;
+  private static final long PARTS_OF_RESOLUTION = 10;
 
   /**
    * What is left under one work offset.
@@ -41,6 +47,12 @@ public record SurfaceShown(
 
   public SurfaceShown {
     offsets = List.copyOf(offsets);
+  }
+
+  /** Heights count as equal to a tenth of the resolution, which is 0.1 µm where none is given. */
+  public static long tolerancePm(Setup setup) {
+    long resolution = setup.get(MachineKeys.RESOLUTION).map(Length::pm).orElse(USUAL_RESOLUTION_PM);
+    return Math.max(1, resolution / PARTS_OF_RESOLUTION);
   }
 
   /** Nothing was cut, so that there is nothing to see. */

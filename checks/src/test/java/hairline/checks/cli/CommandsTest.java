@@ -141,7 +141,7 @@ class CommandsTest {
 
   @Test
   void helpAndVersionGoToStandardOutput() {
-    for (String command : new String[] {"check", "rules", "explain", "init", "completion"}) {
+    for (String command : new String[] {"check", "rules", "explain", "init", "completion", "view"}) {
       Ran ran = Ran.of(command, "--help");
       assertThat(ran.status()).isZero();
       assertThat(ran.err()).isEmpty();
@@ -153,5 +153,14 @@ class CommandsTest {
         .contains("(hairline: accept RULE: reason)", "(hairline: accept RULE until end: reason)");
     assertThat(Ran.of("--version").out()).startsWith("hairline ");
     assertThat(Ran.of("--help").out()).contains("no prove-out");
+  }
+
+  @Test
+  void withoutTheWindowViewSaysHowToGetIt() {
+    Ran ran = Ran.of("view", "programs/mixer-insert/mixer-insert.nc");
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.out()).isEmpty();
+    assertThat(ran.err())
+        .contains("the window is not installed", "hairline-viewer.jar", "viewer/target");
   }
 }

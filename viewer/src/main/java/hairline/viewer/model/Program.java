@@ -1,0 +1,274 @@
+package hairline.viewer.model;
+
+import hairline.checks.finding.Finding;
+import hairline.checks.finding.ProgramResult;
+import hairline.checks.motion.Place;
+import hairline.checks.report.Trouble;
+import hairline.checks.setup.Setup;
+import hairline.checks.setup.StockKeys;
+import hairline.checks.stock.SurfaceLeft;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicLong;
+
+/**
+ * A program as it is shown; grows while it is read. What is asked of it holds for what was read by
+ * then.
+ *
+ * <p>Beside moves and lines at most {@link #MOST_LEVELS} levels and {@link #MOST_OPERATIONS}
+ * operations are kept, and as many findings as a check keeps.
+ */
+public final class Program implements AutoCloseable {
+  /** Most levels kept. */
+  public static final int MOST_LEVELS = 20_000;
+
+  /** Most operations kept. */
+  public static final int MOST_OPERATIONS = 20_000;
+
+  private final Path file;
+  private final Optional<Setup> setup;
+  private final Lines lines;
+  private final Moves moves = new Moves();
+  private final List<LevelMark> levels = Collections.synchronizedList(new ArrayList<>());
+  private final List<Operation> operations = Collections.synchronizedList(new ArrayList<>());
+  private final AtomicLong changes = new AtomicLong();
+  private volatile Optional<ProgramResult> result = Optional.empty();
+  private volatile List<FindingMark> findings = List.of();
+  private volatile List<SurfaceLeft> part = List.of();
+  private volatile Optional<Trouble> trouble = Optional.empty();
+  private volatile boolean truncated;
+  private volatile boolean finished;
+  private volatile boolean cancelled;
+
+  /**
+   * A program of which nothing is read yet.
+   *
+   * @param setup its sheet; empty where it can't be used
+   */
+  public Program(Path file, Optional<Setup> setup) {
+    this.file = file;
+    this.setup = setup;
+    this.lines = new Lines(file);
+  }
+
+  /** Its file. */
+  public Path file() {
+    return file;
+  }
+
+  /** Its file's name without folders. */
+  public String name() {
+    Path name = file.getFileName();
+    return name == null ? file.toString() : name.toString();
+  }
+
+  /** What its sheet says. */
+  public Optional<Setup> setup() {
+    return setup;
+  }
+
+  /** The lines of its own file. */
+  public Lines lines() {
+    return lines;
+  }
+
+  /** Its moves. */
+  public Moves moves() {
+    return moves;
+  }
+
+  /** The levels in the order first cut. */
+  public List<LevelMark> levels() {
+    synchronized (levels) {
+      return List.copyOf(levels);
+    }
+  }
+
+  /** The height of the uncut top, where the sheet gives one. */
+  public OptionalLong topPm() {
+    return setup
+        .flatMap(sheet -> sheet.get(StockKeys.TOP))
+        .map(top -> OptionalLong.of(top.pm()))
+        .orElse(OptionalLong.empty());
+  }
+
+  /** The different heights of the levels and of the uncut top, from the lowest on. */
+  public SortedSet<Long> heights() {
+    TreeSet<Long> heights = new TreeSet<>();
+    levels().forEach(level -> heights.add(level.zPm()));
+    topPm().ifPresent(heights::add);
+    return heights;
+  }
+
+  /** How many levels there are by now. */
+  public int levelCount() {
+    return levels.size();
+  }
+
+  /** The operations in their order. */
+  public List<Operation> operations() {
+    synchronized (operations) {
+      return List.copyOf(operations);
+    }
+  }
+
+  /** The last operation that begins at a move or before it; -1 where there is none. */
+  private int indexOfOperation(long move) {
+    int low = 0;
+    int high = operations.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (operations.get(middle).firstMove() <= move) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low - 1;
+  }
+
+  /** The operation of a move. */
+  public Optional<Operation> operationOf(long move) {
+    int at = indexOfOperation(move);
+    return at < 0 ? Optional.empty() : Optional.of(operations.get(at));
+  }
+
+  /** The moves of an operation: from its first to one past its last. */
+  public Range movesOf(Operation operation) {
+    int next = indexOfOperation(operation.firstMove()) + 1;
+    return new Range(
+        operation.firstMove(),
+        next < operations.size() ? operations.get(next).firstMove() : moves.count());
+  }
+
+  /** What the check said, once it is through. */
+  public Optional<ProgramResult> result() {
+    return result;
+  }
+
+  /** The findings with the moves they concern, once the check is through. */
+  public List<FindingMark> findings() {
+    return findings;
+  }
+
+  /** The part it leaves, under each work offset, once the check is through. */
+  public List<SurfaceLeft> part() {
+    return part;
+  }
+
+  /** Why not all of it could be read. */
+  public Optional<Trouble> trouble() {
+    return trouble;
+  }
+
+  /** Whether there are more moves than are kept. */
+  public boolean truncated() {
+    return truncated;
+  }
+
+  /** Whether nothing more comes. */
+  public boolean finished() {
+    return finished;
+  }
+
+  /** Whether reading was cancelled. */
+  public boolean cancelled() {
+    return cancelled;
+  }
+
+  /** A number that grows with each change beside that of moves and lines. */
+  public long changes() {
+    return changes.get();
+  }
+
+  /** How far it is read: 0 to 1. */
+  public double progress() {
+    if (finished) {
+      return 1;
+    }
+    long n = moves.count();
+    int total = lines.count();
+    return n == 0 || total == 0 || moves.file(n - 1) != 0
+        ? 0
+        : Math.min(1, moves.line(n - 1) / (double) total);
+  }
+
+  void add(LevelMark level) {
+    if (levels.size() < MOST_LEVELS) {
+      levels.add(level);
+      changes.incrementAndGet();
+    }
+  }
+
+  void add(Operation operation) {
+    if (operations.size() < MOST_OPERATIONS) {
+      operations.add(operation);
+      changes.incrementAndGet();
+    }
+  }
+
+  void setPart(List<SurfaceLeft> surfaces) {
+    part = List.copyOf(surfaces);
+    changes.incrementAndGet();
+  }
+
+  void setTruncated() {
+    truncated = true;
+  }
+
+  void setTrouble(Trouble why) {
+    trouble = Optional.of(why);
+    changes.incrementAndGet();
+  }
+
+  void setCancelled() {
+    cancelled = true;
+    changes.incrementAndGet();
+  }
+
+  void setFinished() {
+    finished = true;
+    changes.incrementAndGet();
+  }
+
+  void setResult(ProgramResult checked) {
+    Set<Long> wanted = new HashSet<>();
+    List<Finding> all = new ArrayList<>(checked.findings());
+    all.addAll(checked.accepted());
+    all.forEach(finding -> wanted.add(key(finding.at())));
+    Map<Long, Long> moveOf = new HashMap<>();
+    long n = moves.count();
+    for (long place : wanted) {
+      moveOf.put(place, n == 0 ? -1 : moves.firstOf((int) (place >> 32), (int) place));
+    }
+    List<FindingMark> marks = new ArrayList<>();
+    for (Finding finding : all) {
+      marks.add(new FindingMark(finding, moveOf.getOrDefault(key(finding.at()), -1L)));
+    }
+    marks.sort(Comparator.comparingLong(FindingMark::move));
+    findings = List.copyOf(marks);
+    result = Optional.of(checked);
+    changes.incrementAndGet();
+  }
+
+  private static long key(Place place) {
+    return ((long) place.file() << 32) | place.line();
+  }
+
+  @Override
+  public void close() throws IOException {
+    moves.close();
+  }
+}

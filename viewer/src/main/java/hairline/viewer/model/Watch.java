@@ -1,0 +1,170 @@
+package hairline.viewer.model;
+
+import hairline.checks.cutting.Band;
+import hairline.checks.motion.Axis;
+import hairline.checks.motion.Event;
+import hairline.checks.motion.Modes;
+import hairline.checks.motion.Move;
+import hairline.checks.motion.Position;
+import hairline.checks.rules.ChipWatcher;
+import hairline.checks.rules.StagesWatcher;
+import hairline.checks.rules.Stages;
+import hairline.checks.stock.Cut;
+import hairline.checks.stock.LevelReached;
+import hairline.checks.stock.PartLeft;
+import hairline.checks.stock.SurfaceLeft;
+import hairline.checks.timing.PlannedMove;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
+
+/** Watches a check and writes into a {@link Program} what it sees. */
+final class Watch implements StagesWatcher, ChipWatcher {
+  /** The growth is asked again when so much time has passed. */
+  private static final double GROWTH_EVERY_SECONDS = 0.25;
+
+  private final Program program;
+  private final BooleanSupplier cancelled;
+  private @Nullable Stages stages;
+  private double pathMm;
+  private long chipPm = Moves.UNKNOWN;
+  private long minimumPm = Moves.UNKNOWN;
+  private double growthAskedSeconds = Double.NEGATIVE_INFINITY;
+  private long growthPm = Moves.UNKNOWN;
+  private Optional<Modes> modes = Optional.empty();
+
+  Watch(Program program, BooleanSupplier cancelled) {
+    this.program = program;
+    this.cancelled = cancelled;
+  }
+
+  @Override
+  public void begin(Stages all) {
+    stages = all;
+  }
+
+  @Override
+  public void chip(Cut cut, Band chipUm, Optional<Band> minimumUm) {
+    chipPm = Math.round(chipUm.typical() * 1e6);
+    minimumPm = minimumUm.map(m -> Math.round(m.typical() * 1e6)).orElse(Moves.UNKNOWN);
+  }
+
+  @Override
+  public void accept(Event event) {
+    if (event instanceof Cut cut) {
+      if (cancelled.getAsBoolean()) {
+        throw new CancellationException();
+      }
+      try {
+        cut(cut);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    } else if (event instanceof LevelReached level) {
+      if (!level.again()) {
+        program.add(
+            new LevelMark(
+                level.levelId(),
+                level.storedZPm(),
+                level.at(),
+                program.moves().count(),
+                level.tool().map(t -> OptionalInt.of(t.number())).orElse(OptionalInt.empty())));
+      }
+    } else if (event instanceof PartLeft part) {
+      program.setPart(part.surfaces().stream().filter(SurfaceLeft::known).toList());
+    }
+  }
+
+  private void cut(Cut cut) throws IOException {
+    Stages now = stages;
+    Move move = cut.move();
+    if (program.moves().count() >= Moves.MOST) {
+      program.setTruncated();
+      return;
+    }
+    if (modes.isEmpty() || modes.get().operation() != move.modes().operation()) {
+      program.add(
+          new Operation(
+              move.modes().operation(),
+              program.moves().count(),
+              move.modes().tool().value(),
+              move.modes().turningRpm(),
+              move.modes().workOffset().value()));
+    }
+    modes = Optional.of(move.modes());
+    pathMm += move.lengthMm();
+    double seconds = 0;
+    double duration = 0;
+    long feed = Moves.UNKNOWN;
+    if (now != null) {
+      duration = now.time().ofThisEvent().atLeastSeconds();
+      seconds = now.time().secondsNow() + duration;
+      Optional<PlannedMove> planned = now.feed().ofThisMove();
+      feed =
+          planned
+              .filter(p -> p.meanMmPerMin() > 0)
+              .map(p -> Math.round(p.meanMmPerMin() * 1e3))
+              .orElse(Moves.UNKNOWN);
+      if (seconds >= growthAskedSeconds + GROWTH_EVERY_SECONDS) {
+        growthAskedSeconds = seconds;
+        growthPm =
+            now.warmth()
+                .growth()
+                .flatMap(growth -> growth.sinceCold().middleUm())
+                .map(um -> Math.round(um.typical() * 1e6))
+                .orElse(Moves.UNKNOWN);
+      }
+    }
+    Moves.Kind kind =
+        !move.isFeed()
+            ? Moves.Kind.RAPID
+            : move.arc().isPresent() ? Moves.Kind.ARC : Moves.Kind.LINE;
+    if (move.arc().isPresent() && move.modes().plane().is(Modes.Plane.XY)) {
+      program
+          .moves()
+          .circleOfNext(
+              move.arc().get().centreFirstMm(),
+              move.arc().get().centreSecondMm(),
+              move.arc().get().sweepRad());
+    }
+    Position to = move.to();
+    program
+        .moves()
+        .append(
+            new Moves.Told(
+                move.at(),
+                kind,
+                known(to, Axis.X),
+                known(to, Axis.Y),
+                known(to, Axis.Z),
+                pathMm,
+                seconds,
+                duration,
+                depth(cut),
+                chipPm,
+                minimumPm,
+                feed,
+                growthPm,
+                move.modes().operation()));
+    chipPm = Moves.UNKNOWN;
+    minimumPm = Moves.UNKNOWN;
+  }
+
+  private static long depth(Cut cut) {
+    return cut.removal().volumeMm3().isPresent() ? cut.removal().deepestPm() : Moves.UNKNOWN;
+  }
+
+  private static long known(Position position, Axis axis) {
+    return position.knows(axis) ? position.get(axis) : Moves.UNKNOWN;
+  }
+
+  /** The levels so far, for a test. */
+  List<LevelMark> levels() {
+    return program.levels();
+  }
+}

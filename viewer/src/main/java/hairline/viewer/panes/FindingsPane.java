@@ -1,0 +1,423 @@
+package hairline.viewer.panes;
+
+import hairline.checks.finding.Figure;
+import hairline.checks.finding.Finding;
+import hairline.checks.finding.Level;
+import hairline.checks.finding.Quantities;
+import hairline.checks.report.Ticks;
+import hairline.checks.report.Visible;
+import hairline.checks.rules.RulePage;
+import hairline.viewer.draw.CanvasPen;
+import hairline.viewer.draw.Marks;
+import hairline.viewer.draw.Palette;
+import hairline.viewer.draw.Pen;
+import hairline.viewer.model.FindingMark;
+import hairline.viewer.model.Program;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import javafx.collections.transformation.FilteredList;
+import javafx.collections.transformation.SortedList;
+import javafx.geometry.Insets;
+import javafx.geometry.Orientation;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.SplitPane;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The findings, and beside them what the selected one says and the page of its rule. */
+public final class FindingsPane extends BorderPane implements Exported {
+  private static final double ROW = 22;
+
+  private final Shared shared;
+  private final ObservableList<FindingMark> all = FXCollections.observableArrayList();
+  private final FilteredList<FindingMark> filtered = new FilteredList<>(all);
+  private final TableView<FindingMark> table = new TableView<>();
+  private final TextField filter = new TextField();
+  private final Label count = new Label();
+  private final VBox page = new VBox(6);
+  private final ScrollPane scroll = new ScrollPane(page);
+  private Optional<Program> filledFrom = Optional.empty();
+  private boolean following;
+
+  /** The findings of what is shared. */
+  public FindingsPane(Shared shared) {
+    this.shared = shared;
+    setId("findings");
+    table.setId("findings-table");
+    table.setAccessibleText("Findings");
+    table.setPlaceholder(new Label("no findings"));
+    filter.setId("filter");
+    filter.setPromptText("filter: rule, level, text or line");
+    filter.setAccessibleText("Filter of findings");
+    filter.textProperty().addListener(o -> refilter());
+    columns();
+    SortedList<FindingMark> sorted = new SortedList<>(filtered);
+    sorted.comparatorProperty().bind(table.comparatorProperty());
+    table.setItems(sorted);
+    table.setFixedCellSize(ROW);
+    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_SUBSEQUENT_COLUMNS);
+    table
+        .getSelectionModel()
+        .selectedItemProperty()
+        .addListener((o, before, mark) -> selected(Optional.ofNullable(mark)));
+    shared.finding().addListener((o, before, mark) -> mark.ifPresent(this::show));
+    shared.program().addListener(o -> reset());
+    shared.palette().addListener(o -> table.refresh());
+    page.setPadding(new Insets(8, 12, 12, 12));
+    page.getStyleClass().add("page");
+    scroll.setFitToWidth(true);
+    scroll.setId("page");
+    scroll.setFocusTraversable(true);
+    HBox.setHgrow(filter, Priority.ALWAYS);
+    HBox top = new HBox(8, filter, count);
+    top.getStyleClass().add("pane-head");
+    BorderPane upper = new BorderPane(table);
+    upper.setTop(top);
+    SplitPane split = new SplitPane(upper, scroll);
+    split.setOrientation(Orientation.VERTICAL);
+    split.setDividerPositions(0.52);
+    split.setId("findings-split");
+    setCenter(split);
+    reset();
+  }
+
+  private void columns() {
+    TableColumn<FindingMark, FindingMark> level =
+        column("level", 92, mark -> mark, (a, b) -> byLevel(b, a));
+    level.setCellFactory(c -> new LevelCell());
+    TableColumn<FindingMark, String> rule =
+        column("rule", 176, mark -> mark.finding().rule(), String::compareTo);
+    TableColumn<FindingMark, String> line = column("line", 44, this::place, FindingsPane::byNumber);
+    TableColumn<FindingMark, String> figure =
+        column("figure", 92, mark -> text(mark.found(), mark.allowed()), String::compareTo);
+    TableColumn<FindingMark, String> limit =
+        column("limit", 84, mark -> text(mark.allowed(), mark.found()), String::compareTo);
+    for (TableColumn<FindingMark, String> right : List.of(line, figure, limit)) {
+      right.getStyleClass().add("right");
+    }
+    table.getColumns().addAll(List.of(level, rule, line, figure, limit));
+  }
+
+  private static <T> TableColumn<FindingMark, T> column(
+      String name, double width, Function<FindingMark, T> value, java.util.Comparator<T> order) {
+    TableColumn<FindingMark, T> column = new TableColumn<>(name);
+    column.setPrefWidth(width);
+    column.setComparator(order);
+    column.setCellValueFactory(
+        features -> new ReadOnlyObjectWrapper<>(value.apply(features.getValue())));
+    return column;
+  }
+
+  private static int byLevel(FindingMark a, FindingMark b) {
+    return a.finding().level().compareTo(b.finding().level());
+  }
+
+  private static int byNumber(String a, String b) {
+    String[] left = a.split(":", -1);
+    String[] right = b.split(":", -1);
+    int byFile = Integer.compare(left.length, right.length);
+    return byFile != 0
+        ? byFile
+        : Long.compare(
+            Long.parseLong(left[left.length - 1]), Long.parseLong(right[right.length - 1]));
+  }
+
+  /**
+   * A figure with its unit.
+   *
+   * @param other what it is held against: as many digits are printed as tell both apart
+   */
+  public static String text(Optional<Figure> figure, Optional<Figure> other) {
+    return figure
+        .map(
+            f ->
+                Ticks.minus(Quantities.apart(f.value(), other.map(Figure::value).orElse(f.value())))
+                    + (f.unit().isEmpty() ? "" : " " + f.unit()))
+        .orElse("");
+  }
+
+  private String place(FindingMark mark) {
+    int file = mark.finding().at().file();
+    String line = Integer.toString(mark.finding().at().line());
+    return file == 0
+        ? line
+        : shared
+                .program()
+                .get()
+                .flatMap(Program::result)
+                .map(r -> Visible.of(r.files().get(file)))
+                .orElse("file " + file)
+            + ":"
+            + line;
+  }
+
+  private final class LevelCell extends TableCell<FindingMark, FindingMark> {
+    private final Canvas mark = new Canvas(14, 14);
+
+    @Override
+    protected void updateItem(FindingMark item, boolean empty) {
+      super.updateItem(item, empty);
+      if (empty || item == null) {
+        setGraphic(null);
+        setText("");
+        return;
+      }
+      var out = mark.getGraphicsContext2D();
+      out.clearRect(0, 0, 14, 14);
+      boolean accepted = item.finding().acceptedBecause().isPresent();
+      Marks.draw(
+          new CanvasPen(out, 1),
+          shared.palette().get(),
+          item.finding().level(),
+          accepted,
+          7,
+          7,
+          10);
+      setGraphic(mark);
+      setText(accepted ? "accepted" : item.finding().level().word());
+    }
+  }
+
+  // Filling.
+
+  private void reset() {
+    following = true;
+    all.clear();
+    filledFrom = Optional.empty();
+    following = false;
+    shared.finding().set(Optional.empty());
+    tell(Optional.empty());
+    grown();
+  }
+
+  /** The program has grown. */
+  public void grown() {
+    Optional<Program> program = shared.program().get();
+    if (program.isPresent() && filledFrom.isEmpty() && program.get().result().isPresent()) {
+      filledFrom = program;
+      all.setAll(program.get().findings());
+      tell(shared.finding().get());
+    }
+    recount();
+  }
+
+  private void refilter() {
+    String[] words = filter.getText().strip().toLowerCase(Locale.ROOT).split("\\s+", -1);
+    filtered.setPredicate(
+        mark -> {
+          String text = searched(mark);
+          for (String word : words) {
+            if (!text.contains(word)) {
+              return false;
+            }
+          }
+          return true;
+        });
+    recount();
+  }
+
+  private String searched(FindingMark mark) {
+    Finding finding = mark.finding();
+    return (finding.rule()
+            + " "
+            + (finding.acceptedBecause().isPresent() ? "accepted " : "")
+            + finding.level().word()
+            + " "
+            + finding.first().message()
+            + " line "
+            + place(mark))
+        .toLowerCase(Locale.ROOT);
+  }
+
+  private void recount() {
+    count.setText(
+        filtered.size() == all.size()
+            ? Integer.toString(all.size())
+            : filtered.size() + " of " + all.size());
+  }
+
+  /** The findings in the order and selection of the table. */
+  public List<FindingMark> shown() {
+    return table.getItems();
+  }
+
+  /** The table, to be focused. */
+  public TableView<FindingMark> table() {
+    return table;
+  }
+
+  /** The filter, to be focused. */
+  public TextField filter() {
+    return filter;
+  }
+
+  // Selecting.
+
+  private void selected(Optional<FindingMark> mark) {
+    if (!following && mark.isPresent()) {
+      following = true;
+      shared.select(mark.get());
+      following = false;
+    }
+    mark.ifPresent(m -> tell(mark));
+  }
+
+  private void show(FindingMark mark) {
+    if (following || Objects.equals(table.getSelectionModel().getSelectedItem(), mark)) {
+      return;
+    }
+    following = true;
+    table.getSelectionModel().select(mark);
+    int index = table.getSelectionModel().getSelectedIndex();
+    if (index >= 0) {
+      table.scrollTo(Math.max(0, index - 3));
+    }
+    following = false;
+    tell(Optional.of(mark));
+  }
+
+  private void tell(Optional<FindingMark> mark) {
+    page.getChildren().clear();
+    scroll.setVvalue(0);
+    if (mark.isEmpty()) {
+      boolean none = shared.program().get().flatMap(Program::result).isPresent() && all.isEmpty();
+      page.getChildren()
+          .add(
+              Page.flow(
+                  none
+                      ? "Nothing found. A clean preflight replaces no prove-out: the machine"
+                          + " builder's manual, and what is clamped on the table, come first."
+                      : "Select a finding to read what it says and the page of its rule."));
+      return;
+    }
+    Finding finding = mark.get().finding();
+    Label head = new Label(finding.level().word() + ": " + finding.rule());
+    head.getStyleClass().add("page-title");
+    page.getChildren().add(head);
+    StringBuilder spoken = new StringBuilder(head.getText()).append(". ");
+    spoken.append(line(finding.worst().message(), "page-message"));
+    for (String fact : finding.worst().facts()) {
+      spoken.append(line(fact, "page-fact"));
+    }
+    finding.worst().cure().ifPresent(cure -> spoken.append(line("→ " + cure, "page-cure")));
+    if (finding.count() > 1) {
+      spoken.append(
+          line(
+              finding.count()
+                  + " times, worst at line "
+                  + finding.worst().at().line()
+                  + ", last at line "
+                  + finding.last().line(),
+              "page-fact"));
+    }
+    finding
+        .acceptedBecause()
+        .ifPresent(reason -> spoken.append(line("accepted: " + reason, "page-cure")));
+    RulePage.of(finding.rule())
+        .ifPresent(text -> Page.add(page, text.markdown().replaceFirst("^# [^\n]*\n", "")));
+    scroll.setAccessibleText(spoken.toString());
+  }
+
+  private String line(String text, String style) {
+    String safe = Visible.of(text);
+    Label label = new Label(safe);
+    label.setWrapText(true);
+    label.getStyleClass().add(style);
+    page.getChildren().add(label);
+    return safe + ". ";
+  }
+
+  // Export.
+
+  @Override
+  public String exportName() {
+    return "findings";
+  }
+
+  @Override
+  public double exportWidth() {
+    return Math.max(720, getWidth());
+  }
+
+  @Override
+  public double exportHeight() {
+    return Math.max(80, (Math.min(shown().size(), 500) + 2) * ROW);
+  }
+
+  @Override
+  public void drawTo(Pen pen, Palette palette) {
+    double[] at = {12, 100, 330, 430, 530, exportWidth() - 14};
+    String[] heads = {"level", "rule", "line", "figure", "limit", "times"};
+    for (int k = 0; k < heads.length; k++) {
+      Pen.Anchor anchor = k < 2 ? Pen.Anchor.START : Pen.Anchor.END;
+      pen.text(heads[k], at[k], 15, Pen.Font.STRONG, palette.ink(), anchor);
+    }
+    double y = ROW;
+    for (FindingMark mark : shown().subList(0, Math.min(shown().size(), 500))) {
+      pen.line(0, y, exportWidth(), y, Pen.Stroke.solid(palette.grid(), 1));
+      Level level = mark.finding().level();
+      boolean accepted = mark.finding().acceptedBecause().isPresent();
+      Marks.draw(pen, palette, level, accepted, at[0] + 5, y + 11, 10);
+      String[] cells = {
+        accepted ? "accepted" : level.word(),
+        mark.finding().rule(),
+        place(mark),
+        text(mark.found(), mark.allowed()),
+        text(mark.allowed(), mark.found()),
+        Long.toString(mark.finding().count())
+      };
+      for (int k = 0; k < cells.length; k++) {
+        Pen.Anchor anchor = k < 2 ? Pen.Anchor.START : Pen.Anchor.END;
+        double x = at[k] + (k == 0 ? 16 : 0);
+        pen.text(cells[k], x, y + 15, Pen.Font.LABEL, palette.ink(), anchor);
+      }
+      y += ROW;
+    }
+  }
+
+  @Override
+  public void writeCsv(Appendable out) throws IOException {
+    Csv.line(
+        out,
+        "level",
+        "rule",
+        "line",
+        "figure",
+        "unit",
+        "limit",
+        "unit",
+        "times",
+        "message",
+        "accepted because");
+    for (FindingMark mark : shown()) {
+      Finding finding = mark.finding();
+      Csv.line(
+          out,
+          finding.level().word(),
+          finding.rule(),
+          place(mark),
+          mark.found().map(f -> Quantities.significant(f.value(), 12)).orElse(""),
+          mark.found().map(Figure::unit).orElse(""),
+          mark.allowed().map(f -> Quantities.significant(f.value(), 12)).orElse(""),
+          mark.allowed().map(Figure::unit).orElse(""),
+          finding.count(),
+          Visible.of(finding.worst().message()),
+          finding.acceptedBecause().map(Visible::of).orElse(""));
+    }
+  }
+}

@@ -1,0 +1,152 @@
+package hairline.viewer.panes;
+
+import hairline.checks.finding.NotChecked;
+import hairline.checks.report.Visible;
+import hairline.viewer.draw.Palette;
+import hairline.viewer.draw.Pen;
+import hairline.viewer.model.Program;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.BorderPane;
+
+/** What could not be checked, and what would let it. */
+public final class NotCheckedPane extends BorderPane implements Exported {
+  private static final double ROW = 22;
+
+  private final Shared shared;
+  private final ObservableList<NotChecked> all = FXCollections.observableArrayList();
+  private final TableView<NotChecked> table = new TableView<>(all);
+  private Optional<Program> filledFrom = Optional.empty();
+
+  /** The list for what is shared. */
+  public NotCheckedPane(Shared shared) {
+    this.shared = shared;
+    setId("not-checked");
+    table.setId("not-checked-table");
+    table.setAccessibleText("Not checked");
+    table.setPlaceholder(new Label("all rules could decide"));
+    table.setFixedCellSize(ROW);
+    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_LAST_COLUMN);
+    table
+        .getColumns()
+        .addAll(
+            List.of(
+                column("rule", 180, NotCheckedPane::rule),
+                column("line", 54, NotCheckedPane::line),
+                column("times", 52, n -> Long.toString(n.count())),
+                column("what is missing", 260, n -> Visible.of(n.reason()))));
+    table.setRowFactory(
+        view -> {
+          javafx.scene.control.TableRow<NotChecked> row = new javafx.scene.control.TableRow<>();
+          row.itemProperty()
+              .addListener(
+                  (o, before, item) ->
+                      row.setTooltip(item == null ? null : new Tooltip(Visible.of(item.reason()))));
+          return row;
+        });
+    table
+        .getSelectionModel()
+        .selectedItemProperty()
+        .addListener((o, before, item) -> Optional.ofNullable(item).ifPresent(this::selected));
+    setCenter(table);
+    shared.program().addListener(o -> reset());
+  }
+
+  private static String rule(NotChecked item) {
+    return item.rule().isEmpty() ? "the program" : item.rule();
+  }
+
+  private static String line(NotChecked item) {
+    return item.first().map(at -> Integer.toString(at.line())).orElse("");
+  }
+
+  private static TableColumn<NotChecked, String> column(
+      String name, double width, Function<NotChecked, String> value) {
+    TableColumn<NotChecked, String> column = new TableColumn<>(name);
+    column.setPrefWidth(width);
+    column.setCellValueFactory(
+        features -> new ReadOnlyObjectWrapper<>(value.apply(features.getValue())));
+    return column;
+  }
+
+  private void reset() {
+    all.clear();
+    filledFrom = Optional.empty();
+    grown();
+  }
+
+  /** The program has grown. */
+  public void grown() {
+    Optional<Program> program = shared.program().get();
+    if (program.isPresent() && filledFrom.isEmpty() && program.get().result().isPresent()) {
+      filledFrom = program;
+      all.setAll(program.get().result().get().notChecked());
+    }
+  }
+
+  /** How many there are. */
+  public int count() {
+    return all.size();
+  }
+
+  /** The table, to be focused. */
+  public TableView<NotChecked> table() {
+    return table;
+  }
+
+  private void selected(NotChecked item) {
+    Optional<Program> program = shared.program().get();
+    if (program.isPresent() && item.first().isPresent()) {
+      shared.moveTo(
+          program.get().moves().firstOf(item.first().get().file(), item.first().get().line()));
+    }
+  }
+
+  @Override
+  public String exportName() {
+    return "not-checked";
+  }
+
+  @Override
+  public double exportWidth() {
+    return Math.max(900, getWidth());
+  }
+
+  @Override
+  public double exportHeight() {
+    return Math.max(80, (Math.min(all.size(), 500) + 2) * ROW);
+  }
+
+  @Override
+  public void drawTo(Pen pen, Palette palette) {
+    double y = 15;
+    pen.text("rule", 12, y, Pen.Font.STRONG, palette.ink(), Pen.Anchor.START);
+    pen.text("line", 290, y, Pen.Font.STRONG, palette.ink(), Pen.Anchor.END);
+    pen.text("times", 340, y, Pen.Font.STRONG, palette.ink(), Pen.Anchor.END);
+    pen.text("what is missing", 356, y, Pen.Font.STRONG, palette.ink(), Pen.Anchor.START);
+    for (NotChecked item : all.subList(0, Math.min(all.size(), 500))) {
+      y += ROW;
+      pen.text(rule(item), 12, y, Pen.Font.LABEL, palette.ink(), Pen.Anchor.START);
+      pen.text(line(item), 290, y, Pen.Font.LABEL, palette.ink(), Pen.Anchor.END);
+      pen.text(Long.toString(item.count()), 340, y, Pen.Font.LABEL, palette.ink(), Pen.Anchor.END);
+      pen.text(Visible.of(item.reason()), 356, y, Pen.Font.LABEL, palette.ink(), Pen.Anchor.START);
+    }
+  }
+
+  @Override
+  public void writeCsv(Appendable out) throws IOException {
+    Csv.line(out, "rule", "line", "times", "what is missing");
+    for (NotChecked item : all) {
+      Csv.line(out, rule(item), line(item), item.count(), Visible.of(item.reason()));
+    }
+  }
+}

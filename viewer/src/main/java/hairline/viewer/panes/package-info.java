@@ -1,0 +1,5 @@
+/** The panes of the window. */
+@NullMarked
+package hairline.viewer.panes;
+
+import org.jspecify.annotations.NullMarked;
