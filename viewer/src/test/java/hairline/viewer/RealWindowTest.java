@@ -37,11 +37,7 @@ class RealWindowTest extends Screen {
               WritableImage image =
                   new Robot()
                       .getScreenCapture(
-                          null,
-                          stage.getX(),
-                          stage.getY(),
-                          stage.getWidth(),
-                          stage.getHeight());
+                          null, stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight());
               assertThat(image.getWidth()).isLessThanOrEqualTo(Window.LEAST_WIDTH);
               assertThat(image.getHeight()).isLessThanOrEqualTo(Window.LEAST_HEIGHT);
               return Saving.bytes(image);

@@ -141,7 +141,8 @@ class CommandsTest {
 
   @Test
   void helpAndVersionGoToStandardOutput() {
-    for (String command : new String[] {"check", "rules", "explain", "init", "completion", "view"}) {
+    for (String command :
+        new String[] {"check", "rules", "explain", "init", "completion", "view"}) {
       Ran ran = Ran.of(command, "--help");
       assertThat(ran.status()).isZero();
       assertThat(ran.err()).isEmpty();

@@ -50,8 +50,7 @@ public record FindingMark(Finding finding, long move) {
     return figures.stream()
         .filter(f -> !f.equals(limit.get()) && f.unit().equals(limit.get().unit()))
         .filter(
-            f ->
-                !limit.get().name().equals(ROUNDING_LIMIT) || ROUNDING_ERRORS.contains(f.name()))
+            f -> !limit.get().name().equals(ROUNDING_LIMIT) || ROUNDING_ERRORS.contains(f.name()))
         .findFirst();
   }
 
@@ -62,8 +61,7 @@ public record FindingMark(Finding finding, long move) {
         .flatMap(name -> figures.stream().filter(f -> f.name().equals(name)))
         .filter(
             limit ->
-                figures.stream()
-                    .anyMatch(f -> !f.equals(limit) && f.unit().equals(limit.unit())))
+                figures.stream().anyMatch(f -> !f.equals(limit) && f.unit().equals(limit.unit())))
         .findFirst();
   }
 }

@@ -127,13 +127,11 @@ public final class PlanPane extends PlotPane implements AutoCloseable {
     if (part.isPresent()) {
       int[] size = drawing.rasterSize(pen.scale());
       double[] place = drawing.rasterPlace(pen.scale());
-      boolean fits =
-          raster.isPresent() && raster.get().isOf(part.get(), drawing.view(), size);
+      boolean fits = raster.isPresent() && raster.get().isOf(part.get(), drawing.view(), size);
       if (fits) {
         drawing.raster(raster.get().pixels, size[0], size[1]);
       } else if (!exporting) {
-        raster.ifPresent(
-            old -> drawing.oldRaster(old.pixels, old.columns, old.rows, old.place));
+        raster.ifPresent(old -> drawing.oldRaster(old.pixels, old.columns, old.rows, old.place));
         ask(part.get(), drawing.view(), size, place);
       } else {
         drawing.raster(
