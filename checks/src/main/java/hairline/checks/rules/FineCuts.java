@@ -1,8 +1,11 @@
 package hairline.checks.rules;
 
 import hairline.checks.finding.Occurrence;
+import hairline.checks.setup.CodeKeys;
 import hairline.checks.setup.JobKeys;
 import hairline.checks.stock.Cut;
+import hairline.checks.warmth.Measuring;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
 /** The fine cuts of a program: what the rules about warmth look at. */
@@ -18,6 +21,21 @@ final class FineCuts {
             consumer.accept(cut);
           }
         });
+  }
+
+  /**
+   * Calls the consumer for each such cut whose tool the program measured before, with its last
+   * measuring; the codes that measure are on the sheet then.
+   */
+  static void eachMeasured(
+      RuleContext context, Subscriptions on, BiConsumer<Cut, Measuring> consumer) {
+    each(
+        on,
+        cut ->
+            context
+                .need(CodeKeys.MEASURE_TOOL, cut.at())
+                .flatMap(codes -> context.stages().warmth().measuring())
+                .ifPresent(measuring -> consumer.accept(cut, measuring)));
   }
 
   /** Speaks of a fine cut; of one that may be none, says that it could not be checked. */

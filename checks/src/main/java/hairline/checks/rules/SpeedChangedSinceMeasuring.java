@@ -8,7 +8,6 @@ import hairline.checks.finding.Quantities;
 import hairline.checks.rules.Growths.Allowed;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
-import hairline.checks.setup.CodeKeys;
 import hairline.checks.stock.Cut;
 import hairline.checks.warmth.Drift;
 import hairline.checks.warmth.GrowthPoint;
@@ -33,21 +32,18 @@ public final class SpeedChangedSinceMeasuring implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    FineCuts.each(
+    FineCuts.eachMeasured(
+        context,
         on,
-        cut ->
+        (cut, measuring) -> {
+          if (mayDiffer(measuring, cut) && Growths.told(context, cut.at())) {
             context
-                .need(CodeKeys.MEASURE_TOOL, cut.at())
-                .flatMap(codes -> context.stages().warmth().measuring())
-                .filter(measuring -> mayDiffer(measuring, cut))
-                .filter(measuring -> Growths.told(context, cut.at()))
-                .ifPresent(
-                    measuring ->
-                        context
-                            .stages()
-                            .warmth()
-                            .growth()
-                            .ifPresent(now -> judge(context, cut, measuring, now))));
+                .stages()
+                .warmth()
+                .growth()
+                .ifPresent(now -> judge(context, cut, measuring, now));
+          }
+        });
   }
 
   /** Whether the speed may be another one now, for all that is known. */

@@ -5,7 +5,6 @@ import hairline.checks.finding.Level;
 import hairline.checks.finding.Occurrence;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
-import hairline.checks.setup.CodeKeys;
 import hairline.checks.setup.LimitKeys;
 import hairline.checks.stock.Cut;
 import hairline.checks.warmth.Measuring;
@@ -30,36 +29,28 @@ public final class SpindleIdle implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    FineCuts.each(
+    FineCuts.eachMeasured(
+        context,
         on,
-        cut ->
+        (cut, measuring) ->
             context
-                .need(CodeKeys.MEASURE_TOOL, cut.at())
-                .flatMap(codes -> context.stages().warmth().longestStopSinceMeasuring())
-                .ifPresent(
-                    stop -> {
-                      double allowed = context.need(LimitKeys.IDLE_TIME_S, cut.at()).orElseThrow();
-                      judge(context, cut, stop, allowed);
-                    }));
+                .stages()
+                .warmth()
+                .longestStopSinceMeasuring()
+                .ifPresent(stop -> judge(context, cut, measuring, stop)));
   }
 
-  private static void judge(RuleContext context, Cut cut, Stop stop, double allowed) {
+  private static void judge(RuleContext context, Cut cut, Measuring measuring, Stop stop) {
+    double allowed = context.need(LimitKeys.IDLE_TIME_S, cut.at()).orElseThrow();
     switch (stop.time().exceeds(allowed)) {
       case NO -> {}
       case UNKNOWN -> Unsure.of(context, stop.time());
-      case YES ->
-          context
-              .stages()
-              .warmth()
-              .measuring()
-              .ifPresent(
-                  measuring ->
-                      FineCuts.report(context, cut, idle(context, cut, stop, allowed, measuring)));
+      case YES -> FineCuts.report(context, cut, idle(context, cut, measuring, stop, allowed));
     }
   }
 
   private static Occurrence.Builder idle(
-      RuleContext context, Cut cut, Stop stop, double allowed, Measuring measuring) {
+      RuleContext context, Cut cut, Measuring measuring, Stop stop, double allowed) {
     Occurrence.Builder occurrence =
         context
             .occurrence(

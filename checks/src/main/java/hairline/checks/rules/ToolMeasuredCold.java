@@ -5,7 +5,6 @@ import hairline.checks.finding.Level;
 import hairline.checks.finding.Occurrence;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
-import hairline.checks.setup.CodeKeys;
 import hairline.checks.stock.Cut;
 import hairline.checks.warmth.Measuring;
 
@@ -30,13 +29,7 @@ public final class ToolMeasuredCold implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    FineCuts.each(
-        on,
-        cut ->
-            context
-                .need(CodeKeys.MEASURE_TOOL, cut.at())
-                .flatMap(codes -> context.stages().warmth().measuring())
-                .ifPresent(measuring -> judge(context, cut, measuring)));
+    FineCuts.eachMeasured(context, on, (cut, measuring) -> judge(context, cut, measuring));
   }
 
   private static void judge(RuleContext context, Cut cut, Measuring measuring) {

@@ -23,6 +23,15 @@ import org.jspecify.annotations.Nullable;
  * changes, starts and changes of the spindle that the control waits for, stops, and the machine's
  * own codes.
  *
+ * <p>What holds of the plan: no limit is exceeded anywhere, and without a jerk limit no other plan
+ * with this look-ahead is faster. With one it may be slower than it need be: acceleration comes to
+ * zero wherever a limit is touched, also on the way up past corners that follow each other more
+ * closely than it can be built up. Where no block is shorter than braking takes, a longer
+ * look-ahead is never slower; where blocks are far shorter, it may lose a few per cent (5 at most
+ * on the random programs of the tests), and how far such a plan is from the fastest is not known.
+ * So times with a jerk limit are upper bounds, and feeds lower ones, of what a better control would
+ * reach.
+ *
  * <p>Without acceleration or path tolerance on the sheet nothing is planned.
  */
 public final class FeedPlanner implements EventSink {
