@@ -4,6 +4,7 @@ import hairline.checks.report.Conditions;
 import hairline.checks.report.ReportFormat;
 import hairline.checks.report.ReportOptions;
 import hairline.checks.rules.Selection;
+import hairline.checks.rules.Timings;
 import hairline.checks.stock.SurfaceWanted;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -155,6 +156,11 @@ final class CheckCommand implements Action {
   private Colour colour = Colour.AUTO;
 
   @Option(
+      names = "--timings",
+      description = "Tells on standard error how long each stage and each rule took.")
+  private boolean timings;
+
+  @Option(
       names = {"-q", "--quiet"},
       description = "In the text report one line a finding; no progress bar.")
   private boolean quiet;
@@ -205,14 +211,20 @@ final class CheckCommand implements Action {
             asked,
             new Conditions(List.copyOf(onlyThese), List.copyOf(notThese), whatIf(sheets)));
     boolean seen = format == ReportFormat.TEXT && !verbose && streams.bothInOnePlace();
+    Timings clocks = timings ? Timings.measured() : Timings.NONE;
+    long start = System.nanoTime();
     CheckRun run =
-        new CheckRun(selection, sheets, options, allowUnread, summary, surfaces, seen, messages);
+        new CheckRun(
+            selection, sheets, options, allowUnread, summary, surfaces, clocks, seen, messages);
     try (Reports open = new Reports(format, streams.out(), wanted, options, messages)) {
       try (Progress progress = Progress.start(streams, inputs.size(), !quiet)) {
         run.run(inputs, workers, progress, program -> open.program(program.withBudgets(budget)));
       }
       open.end(run.verdict());
       subprograms.sentence().ifPresent(messages::tell);
+      if (timings) {
+        TimingsText.of(clocks, (System.nanoTime() - start) / 1e9).forEach(messages::tell);
+      }
       return run.status().and(open.status());
     }
   }

@@ -10,6 +10,7 @@ import hairline.checks.report.ReportOptions;
 import hairline.checks.report.Verdict;
 import hairline.checks.rules.ProgramCheck;
 import hairline.checks.rules.Selection;
+import hairline.checks.rules.Timings;
 import hairline.checks.setup.RuleKeys;
 import hairline.checks.setup.Setup;
 import hairline.checks.timing.ProgramSummary;
@@ -54,6 +55,7 @@ final class CheckRun {
   private final Set<String> undecided = new HashSet<>();
 
   /**
+   * @param timings takes how long stages and rules take
    * @param reportIsSeen whether the report on standard output is read where standard error is
    */
   CheckRun(
@@ -63,10 +65,11 @@ final class CheckRun {
       boolean allowUnread,
       boolean withSummary,
       Surfaces surfaces,
+      Timings timings,
       boolean reportIsSeen,
       Messages messages) {
     this.selection = selection;
-    this.check = ProgramCheck.of(selection).withCell(surfaces.cellPm());
+    this.check = ProgramCheck.of(selection).withCell(surfaces.cellPm()).timedBy(timings);
     this.sheets = sheets;
     this.options = options;
     this.allowUnread = allowUnread;

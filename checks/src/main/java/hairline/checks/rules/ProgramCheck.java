@@ -35,6 +35,7 @@ public final class ProgramCheck {
   private final Selection selection;
   private final OptionalLong cellPm;
   private final Threads threads;
+  private final Timings timings;
 
   /** On how many threads a program is checked; the result is the same. */
   enum Threads {
@@ -46,7 +47,8 @@ public final class ProgramCheck {
     AS_IT_PAYS
   }
 
-  private ProgramCheck(Selection selection, OptionalLong cellPm, Threads threads) {
+  private ProgramCheck(Selection selection, OptionalLong cellPm, Threads threads, Timings timings) {
+    this.timings = timings;
     this.selection = selection;
     this.cellPm = cellPm;
     this.threads = threads;
@@ -54,17 +56,31 @@ public final class ProgramCheck {
 
   /** A check that asks these rules. */
   public static ProgramCheck of(Selection selection) {
-    return new ProgramCheck(selection, OptionalLong.empty(), Threads.AS_IT_PAYS);
+    return new ProgramCheck(selection, OptionalLong.empty(), Threads.AS_IT_PAYS, Timings.NONE);
   }
 
   /** The same with cells of this edge for the surface of the part; empty for the usual ones. */
   public ProgramCheck withCell(OptionalLong edgePm) {
-    return new ProgramCheck(selection, edgePm, threads);
+    return new ProgramCheck(selection, edgePm, threads, timings);
+  }
+
+  /** The same, of which the clocks are read. */
+  public ProgramCheck timedBy(Timings clocks) {
+    return new ProgramCheck(selection, cellPm, threads, clocks);
   }
 
   /** The same on so many threads. */
   ProgramCheck on(Threads number) {
-    return new ProgramCheck(selection, cellPm, number);
+    return new ProgramCheck(selection, cellPm, number, timings);
+  }
+
+  private ProgramFiles open(Source source, Run run) throws IOException {
+    timings.begin("first look at the file");
+    try {
+      return source.open(run.beforeStart());
+    } finally {
+      timings.end();
+    }
   }
 
   private boolean parts(ProgramFiles files) {
@@ -121,15 +137,15 @@ public final class ProgramCheck {
 
   private ProgramResult check(Source source, Setup setup, EventSink watcher) throws IOException {
     ControlProfile profile = SheetControl.of(setup);
-    Run off = new Run(selection, setup, cellPm, watcher);
-    ProgramFiles files = source.open(off.beforeStart());
+    Run off = new Run(selection, setup, cellPm, watcher, timings);
+    ProgramFiles files = open(source, off);
     off.run(files, profile, false, parts(files));
     if (!files.index(0).deletableBlocks()) {
       off.accepts().unused().forEach(accept -> off.dispatch(new AcceptUnused(accept)));
       return result(files, setup, List.of(off), off.findings());
     }
-    Run on = new Run(selection, setup, cellPm, NOBODY);
-    ProgramFiles again = source.open(on.beforeStart());
+    Run on = new Run(selection, setup, cellPm, NOBODY, timings);
+    ProgramFiles again = open(source, on);
     on.run(again, profile, true, parts(again));
     off.accepts().unused().stream()
         .filter(on.accepts().unused()::contains)

@@ -49,7 +49,8 @@ final class Run {
   private final Collector collector;
   private final Handover handover = new Handover(this::dispatch);
   private final Stages stages;
-  private final Subscriptions subscriptions = new Subscriptions();
+  private final Subscriptions subscriptions;
+  private final Timings timings;
   private final List<Event> earlyEvents = new ArrayList<>();
   private Optional<ProgramFiles> files = Optional.empty();
   private int filesWithKnownAccepts;
@@ -66,8 +67,11 @@ final class Run {
    *
    * @param cellPm edge of a cell of the surface, where it is not to be the usual one
    * @param watcher takes every event behind the rules
+   * @param timings takes how long everything takes
    */
-  Run(Selection selection, Setup setup, OptionalLong cellPm, EventSink watcher) {
+  Run(Selection selection, Setup setup, OptionalLong cellPm, EventSink watcher, Timings timings) {
+    this.timings = timings;
+    this.subscriptions = new Subscriptions(timings);
     this.watcher = watcher;
     this.rules = selection.rules(setup.get(RuleKeys.SKIP).orElse(List.of()));
     this.collector = new Collector(accepts, hidesInBlock(rules));
@@ -78,7 +82,8 @@ final class Run {
             cellPm,
             watcher instanceof DepthWatcher,
             handover::to,
-            this::dispatch);
+            timings,
+            timings.stage("rules, called", this::dispatch));
     if (watcher instanceof StagesWatcher reader) {
       reader.begin(stages);
     }
@@ -92,6 +97,7 @@ final class Run {
           chipWatcher);
     }
     for (Rule rule : rules) {
+      subscriptions.speakFor(rule.info().name());
       rule.begin(
           new RuleContext(rule.info(), levels, setup, stages, collector, this::fileName),
           subscriptions);
@@ -176,13 +182,24 @@ final class Run {
     if (parted) {
       handover.part();
     }
+    timings.begin("motion, with reading or waiting for it");
     try {
       new Interpreter(profile, programFiles).run(this::made, blockDeleteOn);
-      handover.join();
+      join();
     } finally {
       handover.abandon();
+      timings.end();
     }
     collector.endBlock();
+  }
+
+  private void join() throws IOException {
+    timings.begin("handing over, or waiting to");
+    try {
+      handover.join();
+    } finally {
+      timings.end();
+    }
   }
 
   /** Takes what the interpreter tells, on its thread. */

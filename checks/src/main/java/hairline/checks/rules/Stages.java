@@ -44,6 +44,7 @@ public record Stages(
    * @param cellPm edge of a cell of the surface, where it is not to be the usual one
    * @param over stands between what makes the events (motion, stock) and what judges them
    * @param depths whether the depths along each move are told
+   * @param timings takes how long each stage takes
    */
   static Stages before(
       Setup setup,
@@ -51,16 +52,23 @@ public record Stages(
       OptionalLong cellPm,
       boolean depths,
       UnaryOperator<EventSink> over,
+      Timings timings,
       EventSink rules) {
     ProgramTime time = new ProgramTime();
     LevelGrowths growth =
         new LevelGrowths(WarmUpDemand.of(setup), time, GrowthFigures.of(setup), rules);
+    EventSink warm = timings.stage("warmth", growth);
     PlannedFeed feed = new PlannedFeed();
     TimeTable table = TimeTable.of(setup);
-    Timeline timeline = new Timeline(table, feed, time, growth);
+    Timeline timeline = new Timeline(table, feed, time, warm);
     FeedPlanner planner =
-        new FeedPlanner(MotionLimits.of(setup), table.waitsForSpindle(), feed, timeline);
-    EventSink timed = over.apply(needs.contains(Need.TIMING) ? planner : rules);
+        new FeedPlanner(
+            MotionLimits.of(setup), table.waitsForSpindle(), feed, timings.stage("time", timeline));
+    EventSink timed =
+        timings.stage(
+            "handing over, or waiting to",
+            over.apply(
+                needs.contains(Need.TIMING) ? timings.stage("planned feed", planner) : rules));
     if (!needs.contains(Need.OVERLAP)) {
       return new Stages(timed, time, feed, growth.warmth(), growth);
     }
@@ -69,6 +77,6 @@ public record Stages(
     if (depths) {
       stock.tellDepths();
     }
-    return new Stages(stock, time, feed, growth.warmth(), growth);
+    return new Stages(timings.stage("stock", stock), time, feed, growth.warmth(), growth);
   }
 }

@@ -14,14 +14,25 @@ import java.util.function.Consumer;
 /** Who wants which events. Handlers of one kind are called in the order they subscribed. */
 public final class Subscriptions implements EventSink {
   private final IdentityHashMap<Class<?>, List<Consumer<Event>>> handlers = new IdentityHashMap<>();
+  private final Timings timings;
+  private String subscriber = "";
   private final List<BiConsumer<? super Move, ? super Arc>> arcHandlers = new ArrayList<>();
+
+  Subscriptions(Timings timings) {
+    this.timings = timings;
+  }
+
+  /** Who subscribes from here on, for the timings. */
+  void speakFor(String rule) {
+    subscriber = rule;
+  }
 
   /** Calls the handler for every event of exactly this class. */
   public <E extends Event> void event(Class<E> kind, Consumer<? super E> handler) {
     // Only events of this class come to it.
     @SuppressWarnings("unchecked")
     Consumer<Event> sure = (Consumer<Event>) handler;
-    handlers.computeIfAbsent(kind, k -> new ArrayList<>()).add(sure);
+    handlers.computeIfAbsent(kind, k -> new ArrayList<>()).add(timings.part(subscriber, sure));
   }
 
   /**
@@ -36,9 +47,13 @@ public final class Subscriptions implements EventSink {
   /** Calls the handler for every move along an arc. */
   public void arc(BiConsumer<? super Move, ? super Arc> handler) {
     if (arcHandlers.isEmpty()) {
+      String rule = subscriber;
+      subscriber = "rules, called";
       move(this::acceptArc);
+      subscriber = rule;
     }
-    arcHandlers.add(handler);
+    Consumer<Runnable> timed = timings.part(subscriber, Runnable::run);
+    arcHandlers.add((move, arc) -> timed.accept(() -> handler.accept(move, arc)));
   }
 
   private void acceptArc(Move move) {

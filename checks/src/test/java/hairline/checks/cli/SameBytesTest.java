@@ -82,4 +82,24 @@ class SameBytesTest {
     assertThat(out(ReportFormat.JSON, List.of(folder.toString()), 2))
         .isEqualTo(out(ReportFormat.JSON, files, 1));
   }
+
+  /** The scanner reads plain lines in place of the grammar, and nobody can tell. */
+  @ParameterizedTest
+  @EnumSource(names = {"TEXT", "JSON", "SARIF"})
+  void readingEveryLineWithTheGrammarChangesNothing(ReportFormat format) {
+    List<String> folder = List.of("../programs/rules");
+    String scanned = all(format, folder);
+    System.setProperty("hairline.grammarOnly", "true");
+    try {
+      assertThat(all(format, folder)).isEqualTo(scanned);
+    } finally {
+      System.clearProperty("hairline.grammarOnly");
+    }
+  }
+
+  private static String all(ReportFormat format, List<String> paths) {
+    List<String> args = new ArrayList<>(List.of("check", "--summary", "--format=" + format));
+    args.addAll(paths);
+    return Ran.of(args.toArray(String[]::new)).out();
+  }
 }
