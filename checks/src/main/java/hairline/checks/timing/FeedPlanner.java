@@ -26,11 +26,11 @@ import org.jspecify.annotations.Nullable;
  * <p>What holds of the plan: no limit is exceeded anywhere, and without a jerk limit no other plan
  * with this look-ahead is faster. With one it may be slower than it need be: acceleration comes to
  * zero wherever a limit is touched, also on the way up past corners that follow each other more
- * closely than it can be built up. Where no block is shorter than braking takes, a longer
- * look-ahead is never slower; where blocks are far shorter, it may lose a few per cent (5 at most
- * on the random programs of the tests), and how far such a plan is from the fastest is not known.
- * So times with a jerk limit are upper bounds, and feeds lower ones, of what a better control would
- * reach.
+ * closely than it can be built up. Against a search through all motions in small steps of time, on
+ * random programs, it is within 1 % of the fastest where blocks are no shorter than about half of
+ * what braking takes, and up to 5 % slower where they are far shorter; there a longer look-ahead
+ * may lose as much. So times under a jerk limit are upper bounds of what a better control would
+ * need.
  *
  * <p>Without acceleration or path tolerance on the sheet nothing is planned.
  */

@@ -386,6 +386,40 @@ class FeedPlannerTest {
     }
   }
 
+  /**
+   * Not only at the ends of moves: each block is planned in sixteen pieces, and between their
+   * borders mean acceleration and its change keep to the limits.
+   */
+  @Property(tries = 100)
+  void noLimitIsExceededWithinAMove(@ForAll("blocks") List<Block> blocks) {
+    int parts = 16;
+    List<Block> pieces = new ArrayList<>();
+    for (Block b : blocks) {
+      for (int i = 0; i < parts; i++) {
+        pieces.add(new Block(b.length / parts, b.cap, i == 0 ? b.corner : INFINITE));
+      }
+    }
+    for (double jerk : new double[] {INFINITE, 50_000, 1_000_000}) {
+      List<PlannedMove> planned = plan(pieces, 2000, jerk, 1000);
+      double before = 0;
+      double secondsBefore = 0;
+      for (int k = 0; k < planned.size(); k++) {
+        PlannedMove move = planned.get(k);
+        assertThat(move.peakMmPerMin()).isLessThanOrEqualTo(pieces.get(k).cap * 60 * (1 + 1e-8));
+        // Where the peak lies within a piece, acceleration turns round in it.
+        double change = (move.exitMmPerMin() - move.entryMmPerMin()) / 60;
+        double mean = change / move.seconds();
+        assertThat(Math.abs(mean)).isLessThanOrEqualTo(2000 * (1 + 1e-6));
+        // Means over two stretches lie in their middles if acceleration changes evenly, and no
+        // farther apart than the whole of both.
+        double between = secondsBefore + move.seconds();
+        assertThat(Math.abs(mean - before)).isLessThanOrEqualTo(jerk * between * (1 + 1e-3) + 1e-3);
+        before = mean;
+        secondsBefore = move.seconds();
+      }
+    }
+  }
+
   @Property(tries = 300)
   void aJerkLimitIsNeverFaster(@ForAll("blocks") List<Block> blocks) {
     double free = seconds(plan(blocks, 2000, INFINITE, 1000));
