@@ -86,6 +86,27 @@ class DemoBudgetTest {
     assertThat(budget.get("decision").asText()).isEqualTo("holds");
   }
 
+  /** Steel of 100 mm grows 3.45 µm over 3 K (ISO 1, α 11.5 µm/(m K)); u = a/√2, k = 2. */
+  @Test
+  void theRoomGrowsAlphaTimesLengthTimesDifference() throws IOException {
+    Ran ran =
+        Ran.of(
+            "check",
+            "--only=budget-exceeds-tolerance",
+            "--budget",
+            "--format=json",
+            "--set=environment.loop=100 mm",
+            "--set=environment.swing=3 K",
+            "--set=environment.expansion=11.5 um/(m K)",
+            "../programs/mixer-insert/mixer-insert.nc");
+    JsonNode budgets = new ObjectMapper().readTree(ran.out()).at("/programs/0/budgets");
+    assertThat(budgets).isNotEmpty();
+    for (JsonNode budget : budgets) {
+      equal(part(budget, "environment"), 2 * 3.45 / Math.sqrt(2));
+      assertThat(budget.get("decision").asText()).isEqualTo("fails");
+    }
+  }
+
   /** From the first contact with the upper level to the last one with the lower. */
   private static double growthUm(JsonNode timeline) {
     double from = 0;
