@@ -62,6 +62,7 @@ final class SurfaceJson {
     json.writeStartObject();
     json.writeStringField("offset", under.offset());
     json.writeBooleanField("known", under.known());
+    number(json, "memoryMiB", SurfaceWords.mib(under.bytes()));
     if (under.stock().isPresent()) {
       box(json, "stock", under.stock().get());
     }

@@ -60,6 +60,7 @@ final class SurfaceText {
   private static Part surface(SurfaceShown surface, SurfaceShown.Under under, int columns) {
     List<SummaryText.Line> head = new ArrayList<>();
     head.add(new SummaryText.Line("surface", under.offset() + ", " + SurfaceWords.cells(surface)));
+    head.add(new SummaryText.Line("memory", SurfaceWords.memory(under)));
     head.add(new SummaryText.Line("stock", SurfaceWords.stock(under)));
     if (!under.known()) {
       head.add(

@@ -62,6 +62,21 @@ final class SurfaceWords {
         + " count as one";
   }
 
+  /** What the cells take in memory. */
+  static String memory(SurfaceShown.Under under) {
+    return mib(under.bytes())
+        + " MiB of cells that differ, all offsets together at most "
+        + mib(StockModel.Limits.DEFAULT.gridBytes());
+  }
+
+  /** Mebibytes to a tenth. */
+  static String mib(long bytes) {
+    return BigDecimal.valueOf(bytes)
+        .divide(BigDecimal.valueOf(1 << 20), 1, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+
   /** "X -2, Y 0 to X 2, Y 0 mm". */
   static String line(SectionLine line) {
     return "X "

@@ -41,6 +41,10 @@ final class HeightGrid {
   private static final int MASK = SIDE - 1;
   private static final int EVEN_TILES_PER_TILE = 32;
   private static final int ASKED_TO_LOOK = 64;
+
+  /** Of a tile with more than one height: a long and an int for each cell and each block. */
+  static final long BYTES_PER_TILE = 12L * (SIDE * SIDE + HeightGrid.BLOCKS * HeightGrid.BLOCKS);
+
   private static final long[] NO_HEIGHTS = {};
   private static final int[] NO_IDS = {};
 
@@ -281,6 +285,12 @@ final class HeightGrid {
 
   int boxRowTo() {
     return boxRowTo;
+  }
+
+  /** What the cells take in memory; an even tile takes next to nothing. */
+  long bytes() {
+    long uneven = Arrays.stream(table).filter(tile -> tile != null && !tile.even()).count();
+    return uneven * BYTES_PER_TILE;
   }
 
   /** The tiles there are, in no order. */

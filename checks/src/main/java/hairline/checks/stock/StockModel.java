@@ -83,6 +83,11 @@ public record StockModel(
   public record Limits(int tiles, int paths, int levels, int steps) {
     /** What is kept unless told otherwise: at most some 340 MiB. */
     public static final Limits DEFAULT = new Limits(6144, 131_072, 65_536, 10_000);
+
+    /** What the cells of the height grids take in memory at most. */
+    public long gridBytes() {
+      return tiles * HeightGrid.BYTES_PER_TILE;
+    }
   }
 
   public StockModel {

@@ -66,6 +66,11 @@ public final class SurfaceLeft {
             offset));
   }
 
+  /** What its cells take in memory. */
+  public long bytes() {
+    return grid.bytes();
+  }
+
   /** Edge of a cell. */
   public long cellPm() {
     return grid.cellPm();

@@ -26,6 +26,7 @@ public record SurfaceShown(
    *
    * @param offset "G54" and so on
    * @param known whether anything of it is known
+   * @param bytes what its cells take in memory
    * @param stock the stock that the sheet gives
    * @param assumedStock what stands in for it; see {@link SurfaceLeft#assumedStock}
    * @param terraces the terraces; empty where neither they nor a picture was asked for
@@ -35,6 +36,7 @@ public record SurfaceShown(
   public record Under(
       String offset,
       boolean known,
+      long bytes,
       Optional<StockModel.Box> stock,
       Optional<StockModel.Box> assumedStock,
       Optional<Terraces> terraces,
@@ -78,6 +80,7 @@ public record SurfaceShown(
     return new Under(
         surface.offset(),
         surface.known(),
+        surface.bytes(),
         surface.stock(),
         surface.assumedStock(),
         found.map(TerraceFinder.Found::terraces),
