@@ -247,6 +247,7 @@ final class CheckCommand implements Action {
         wanted,
         depths,
         timeline,
+        formats.contains(ReportFormat.HTML),
         cell == null ? OptionalLong.empty() : OptionalLong.of(Surfaces.cell(cell)));
   }
 

@@ -4,7 +4,6 @@ import hairline.checks.finding.Finding;
 import hairline.checks.finding.Level;
 import hairline.checks.finding.NotChecked;
 import hairline.checks.finding.ProgramResult;
-import hairline.checks.motion.ProgramFiles;
 import hairline.checks.report.CheckedProgram;
 import hairline.checks.report.ReportOptions;
 import hairline.checks.report.Verdict;
@@ -13,8 +12,6 @@ import hairline.checks.rules.Selection;
 import hairline.checks.rules.Timings;
 import hairline.checks.setup.RuleKeys;
 import hairline.checks.setup.Setup;
-import hairline.checks.timing.ProgramSummary;
-import hairline.parser.PartProgram;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.InvalidPathException;
@@ -159,26 +156,25 @@ final class CheckRun {
     if (input instanceof Input.Unusable unusable) {
       throw unusable.failed();
     }
+    Optional<Path> path = Optional.empty();
     if (input instanceof Input.InFile file) {
       Inputs.lookAt(file);
-      Setup setup = setupFor(Optional.of(file.path()));
-      Surfaces.Watcher watcher = surfaces.watcher(setup);
-      return CheckedProgram.of(
-              check.check(file.path(), setup, watcher.sink()),
-              summary(sink -> ProgramFiles.of(file.path(), sink), setup))
-          .withSurface(watcher.shown())
-          .withDepths(watcher.depths())
-          .withTimeline(watcher.timeline());
+      path = Optional.of(file.path());
     }
-    PartProgram program = ((Input.Spooled) input).program();
-    Setup setup = setupFor(Optional.empty());
+    OneProgram program = new OneProgram(input);
+    Setup setup = setupFor(path);
     Surfaces.Watcher watcher = surfaces.watcher(setup);
-    return CheckedProgram.of(
-            check.check(program, setup, watcher.sink()),
-            summary(sink -> ProgramFiles.alone(program, sink), setup))
-        .withSurface(watcher.shown())
-        .withDepths(watcher.depths())
-        .withTimeline(watcher.timeline());
+    CheckedProgram checked =
+        CheckedProgram.of(
+                program.check(check, setup, watcher.sink()),
+                withSummary ? Optional.of(Summaries.of(program::open, setup)) : Optional.empty())
+            .withSurface(watcher.shown())
+            .withDepths(watcher.depths())
+            .withTimeline(watcher.timeline());
+    return surfaces.brief()
+        ? checked.withBrief(
+            watcher.brief(Digest.of(program.file()), Summaries.of(program::open, setup)))
+        : checked;
   }
 
   /** The sheet, which leaves a rule to ask. */
@@ -189,11 +185,6 @@ final class CheckRun {
           Failure.NO_RULE_LEFT, "rules.skip of `" + setup.name() + "` and the command line");
     }
     return setup;
-  }
-
-  private Optional<ProgramSummary> summary(Summaries.Source source, Setup setup)
-      throws IOException {
-    return withSummary ? Optional.of(Summaries.of(source, setup)) : Optional.empty();
   }
 
   private void due(Done done, Taker taker, Progress progress) {

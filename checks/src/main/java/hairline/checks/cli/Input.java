@@ -15,8 +15,8 @@ sealed interface Input {
    */
   record InFile(String name, Path path, boolean found) implements Input {}
 
-  /** A program from standard input, spooled. */
-  record Spooled(String name, PartProgram program) implements Input {}
+  /** A program from standard input, spooled into a file. */
+  record Spooled(String name, PartProgram program, Path file) implements Input {}
 
   /** What was named and can't be checked. */
   record Unusable(String name, Failed failed) implements Input {}

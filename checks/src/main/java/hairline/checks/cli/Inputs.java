@@ -245,7 +245,7 @@ final class Inputs {
         lookAt(STANDARD_INPUT_NAME, in.readNBytes(LOOKED_AT));
       }
       return new Input.Spooled(
-          STANDARD_INPUT_NAME, new Named(STANDARD_INPUT_NAME, PartPrograms.of(file)));
+          STANDARD_INPUT_NAME, new Named(STANDARD_INPUT_NAME, PartPrograms.of(file)), file);
     } catch (IOException e) {
       return new Input.Unusable(
           STANDARD_INPUT_NAME,

@@ -51,6 +51,11 @@ record OneProgram(Input input) {
     return input instanceof Input.InFile file ? Optional.of(file.path()) : Optional.empty();
   }
 
+  /** The file with its bytes, spooled or its own. */
+  Path file() {
+    return input instanceof Input.Spooled spooled ? spooled.file() : path().orElseThrow();
+  }
+
   ProgramFiles open(EventSink sink) throws IOException {
     return input instanceof Input.Spooled spooled
         ? ProgramFiles.alone(spooled.program(), sink)

@@ -40,6 +40,12 @@ public enum ReportFormat {
     public ReportWriter writer(OutputStream out, ReportOptions options) {
       return new SvgReport(out);
     }
+  },
+  HTML {
+    @Override
+    public ReportWriter writer(OutputStream out, ReportOptions options) {
+      return new HtmlReport(out, options);
+    }
   };
 
   /** A writer of this format; what it writes is UTF-8. */

@@ -22,7 +22,8 @@ final class SvgReport implements ReportWriter {
 
   private static final double FOOT = 34;
 
-  private static final String STYLE =
+  /** The look of all drawings; {@link HtmlReport} puts names for the colours. */
+  static final String STYLE =
       """
       text{font-family:"DejaVu Sans",Verdana,sans-serif;font-size:11px;fill:#1c2430}
       .name{font-size:17px;font-weight:bold}

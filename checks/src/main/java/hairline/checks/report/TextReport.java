@@ -1,6 +1,5 @@
 package hairline.checks.report;
 
-import hairline.checks.finding.Assumption;
 import hairline.checks.finding.Finding;
 import hairline.checks.finding.Level;
 import hairline.checks.finding.NotChecked;
@@ -18,7 +17,6 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,7 +24,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -37,7 +34,6 @@ import java.util.stream.Collectors;
 final class TextReport implements ReportWriter {
   private static final int MOST_ITEMS = 12;
   private static final int MANY_KEYS = 4;
-  private static final Pattern TOOL_KEY = Pattern.compile("tools\\.([0-9]{1,9})\\.(.+)");
   private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?");
   private static final String MISSING = " is not on the sheet";
 
@@ -408,39 +404,8 @@ final class TextReport implements ReportWriter {
     return text.toString();
   }
 
-  /** What was assumed; a value that several tools share is one item. */
   private void assumptions(ProgramResult result) throws IOException {
-    record Shared(String key, String value, String because) {}
-    Map<Shared, TreeSet<Integer>> tools = new TreeMap<>(Comparator.comparing(Shared::toString));
-    List<String> items = new ArrayList<>();
-    for (Assumption assumption : result.assumptions()) {
-      Matcher tool = TOOL_KEY.matcher(assumption.what());
-      if (tool.matches()) {
-        tools
-            .computeIfAbsent(
-                new Shared(tool.group(2), assumption.value(), assumption.because()),
-                shared -> new TreeSet<>())
-            .add(Integer.valueOf(tool.group(1)));
-      } else {
-        items.add(assumed(assumption.what(), assumption.value(), assumption.because()));
-      }
-    }
-    tools.forEach(
-        (shared, numbers) -> {
-          String of = numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
-          boolean one = numbers.size() == 1;
-          items.add(
-              assumed(
-                  (one ? "tools." + of + "." : "tools " + of + ": ") + shared.key(),
-                  shared.value(),
-                  shared.because()));
-        });
-    items.sort(null);
-    section("assumed", items);
-  }
-
-  private static String assumed(String what, String value, String because) {
-    return what + " = " + value + (because.isEmpty() ? "" : " (" + because + ")");
+    section("assumed", Assumed.items(result));
   }
 
   @Override

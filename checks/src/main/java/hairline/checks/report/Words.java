@@ -17,6 +17,14 @@ final class Words {
   static final String CAUTION =
       "a clean preflight replaces no prove-out; the machine builder's manual comes first";
 
+  /** What somebody who stands at the machine must never forget. */
+  static final List<String> CAUTIONS =
+      List.of(
+          CAUTION,
+          "a new program is proved out above the part first, in single blocks and at reduced rapid",
+          "guards and interlocks stay in force; local codes of safety hold before anything here",
+          "figures are predictions from the sheet; the part is measured");
+
   private Words() {}
 
   /** "1 error", "2 errors". */

@@ -34,7 +34,7 @@ public final class ChipBelowMinimum implements Rule {
    * @param sinKappa sine of the cutting edge angle at that depth
    * @param engagement where known
    */
-  private record Chip(Band chipUm, Band sinKappa, Optional<Engagement> engagement, boolean bound) {}
+  record Chip(Band chipUm, Band sinKappa, Optional<Engagement> engagement, boolean bound) {}
 
   @Override
   public RuleInfo info() {
@@ -117,7 +117,7 @@ public final class ChipBelowMinimum implements Rule {
             });
   }
 
-  private static Chip largestChip(ToothCut tooth) {
+  static Chip largestChip(ToothCut tooth) {
     Optional<Engagement> engagement = tooth.engagement();
     Band sinKappa =
         tooth.depthMm().isPresent()

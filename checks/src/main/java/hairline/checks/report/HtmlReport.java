@@ -1,0 +1,251 @@
+package hairline.checks.report;
+
+import hairline.checks.report.BriefPage.Fact;
+import hairline.checks.report.BriefPage.Facts;
+import hairline.checks.report.BriefPage.Figure;
+import hairline.checks.report.BriefPage.Found;
+import hairline.checks.report.BriefPage.Items;
+import hairline.checks.report.BriefPage.Part;
+import hairline.checks.report.BriefPage.Section;
+import hairline.checks.report.BriefPage.Table;
+import hairline.checks.report.BriefPage.Ticks;
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The briefs of a run as one page of HTML. It holds all that it shows, asks the network for
+ * nothing, runs no script, and is readable in light and dark, on paper, by keyboard and by screen
+ * reader.
+ */
+public final class HtmlReport implements ReportWriter {
+  /** Names for the colours of the drawings, so that a dark page can give them others. */
+  private static final Map<String, String> COLOURS =
+      Map.ofEntries(
+          Map.entry("#1c2430", "var(--ink)"),
+          Map.entry("#56616f", "var(--quiet)"),
+          Map.entry("stroke:#fff", "stroke:var(--paper)"),
+          Map.entry("#d9dee4", "var(--grid)"),
+          Map.entry("#dfe4ea", "var(--fill)"),
+          Map.entry("#8a94a1", "var(--step)"),
+          Map.entry("#b3261e", "var(--mark)"),
+          Map.entry("#8a1c16", "var(--mark)"),
+          Map.entry("#bcd3e8", "var(--band)"),
+          Map.entry("#1f5f8b", "var(--blue)"));
+
+  private static final String LOOK =
+      """
+      :root{color-scheme:light dark;--paper:#fff;--ink:#1c2430;--quiet:#56616f;--grid:#d9dee4;\
+      --fill:#dfe4ea;--step:#8a94a1;--mark:#b3261e;--band:#bcd3e8;--blue:#1f5f8b;--line:#c5ccd4;\
+      --head:#eef1f4;--error:#b3261e;--warning:#0b5d85;--note:#56616f}
+      @media(prefers-color-scheme:dark){:root{--paper:#14181d;--ink:#e6ebf0;--quiet:#a9b5c2;\
+      --grid:#323a44;--fill:#3a4450;--step:#7f8b98;--mark:#ff9a8d;--band:#2c4a63;--blue:#7fc1f0;\
+      --line:#3b444f;--head:#1f252c;--error:#ff9a8d;--warning:#7fc1f0;--note:#a9b5c2}}
+      @media print{:root{--paper:#fff;--ink:#000;--quiet:#444;--grid:#d9dee4;--fill:#dfe4ea;\
+      --step:#8a94a1;--mark:#b3261e;--band:#bcd3e8;--blue:#1f5f8b;--line:#aaa;--head:#eef1f4;\
+      --error:#b3261e;--warning:#0b5d85;--note:#444;color-scheme:light}}
+      *{box-sizing:border-box}
+      body{margin:0;background:var(--paper);color:var(--ink);\
+      font:15px/1.45 "DejaVu Sans",Verdana,sans-serif}
+      main{max-width:72rem;margin:0 auto;padding:1.2rem 1.4rem 3rem}
+      h1{font-size:1.45rem;margin:.2rem 0 .6rem;overflow-wrap:anywhere}
+      h2{font-size:1.05rem;margin:1.5rem 0 .4rem;padding-bottom:.15rem;\
+      border-bottom:2px solid var(--line)}
+      article+article{margin-top:3rem;border-top:4px double var(--line)}
+      dl{display:grid;grid-template-columns:max-content 1fr;gap:.1rem .9rem;margin:.3rem 0}
+      dt{color:var(--quiet)}dd{margin:0;overflow-wrap:anywhere}
+      .wide{overflow-x:auto;margin:.4rem 0 .8rem}
+      table{border-collapse:collapse;font-size:.86rem;min-width:60%}
+      caption{text-align:left;color:var(--quiet);padding:.1rem 0 .25rem}
+      th,td{text-align:left;vertical-align:top;padding:.18rem .55rem;\
+      border:1px solid var(--line);font-variant-numeric:tabular-nums}
+      thead th{background:var(--head);font-weight:bold}
+      ul{margin:.3rem 0;padding-left:1.2rem}
+      ul.ticks{list-style:none;padding:0;columns:2 24rem;column-gap:2rem}
+      ul.ticks li{break-inside:avoid;display:flex;gap:.5rem;padding:.12rem 0}
+      ul.ticks input{flex:none;width:1.05rem;height:1.05rem;margin:.15rem 0 0}
+      .found{margin:.5rem 0;padding:.35rem .7rem;border-left:5px solid var(--note)}
+      .found.error{border-color:var(--error)}.found.warning{border-color:var(--warning)}
+      .found p{margin:0;font-weight:bold}
+      .found .level{text-transform:uppercase;font-size:.78rem;letter-spacing:.04em;\
+      margin-right:.5rem}
+      .error .level{color:var(--error)}.warning .level{color:var(--warning)}
+      figure{margin:.8rem 0;break-inside:avoid}
+      figcaption{color:var(--quiet);font-size:.86rem;margin-bottom:.2rem}
+      figure svg{width:100%;height:auto;display:block}
+      .cautions{border:2px solid var(--ink);padding:.4rem .9rem;margin-top:1.4rem;\
+      break-inside:avoid}
+      .cautions p{margin:.2rem 0}
+      :focus-visible{outline:3px solid var(--blue);outline-offset:2px}
+      @page{margin:10mm}
+      @media print{
+      body{font-size:7pt;line-height:1.2}main{max-width:none;padding:0}
+      article{display:grid;grid-template-columns:1fr 1fr;column-gap:5mm}
+      h1,.full,article>div{grid-column:1/-1}section{min-width:0}
+      h1{font-size:12pt;margin:0 0 1mm}h2{font-size:8.6pt;margin:1.6mm 0 .6mm;break-after:avoid}
+      table{font-size:6.5pt;width:100%}th,td{padding:.2mm .8mm}
+      .wide{overflow:visible;margin:.5mm 0 1mm}figcaption,caption{font-size:6.8pt}
+      dl{grid-template-columns:max-content 1fr}
+      dl{margin:0;gap:0 2.5mm}ul{margin:.5mm 0}ul.ticks{columns:2;column-gap:5mm}
+      ul.ticks li{padding:0;gap:1.5mm}ul.ticks input{width:2.6mm;height:2.6mm;margin:.3mm 0 0}
+      .found{margin:1mm 0;padding:.4mm 2mm;break-inside:avoid}
+      figure{margin:.8mm 0}figure svg{max-height:114mm}figure.low svg{max-height:21mm}
+      figure.flat svg{max-height:72mm}.full:has(>.found){columns:2;column-gap:5mm}
+      .full:has(>.found) h2{column-span:all}td:nth-child(-n+4){white-space:nowrap}
+      td:last-child{white-space:normal}
+      .cautions{padding:.6mm 2mm;margin-top:2mm;border-width:1px}.cautions p{margin:0}
+      article+article{break-before:page;border:0;margin:0}
+      }
+      """;
+
+  private static final double LOW = 0.2;
+  private static final double FLAT = 0.8;
+
+  private final Writer out;
+  private final ReportOptions options;
+  private int ids;
+
+  /** Writes UTF-8. */
+  public HtmlReport(OutputStream out, ReportOptions options) {
+    this.out = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+    this.options = options;
+  }
+
+  @Override
+  public void begin() throws IOException {
+    String drawings = SvgReport.STYLE;
+    for (Map.Entry<String, String> colour : COLOURS.entrySet()) {
+      drawings = drawings.replace(colour.getKey(), colour.getValue());
+    }
+    out.write(
+        new HtmlText()
+            .raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
+            .raw("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; ")
+            .raw("style-src 'unsafe-inline'; img-src data:\">\n")
+            .raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
+            .raw("<meta name=\"generator\" content=\"hairline ")
+            .text(options.version())
+            .raw("\">\n<title>Setter's brief</title>\n<style>\n")
+            .raw(LOOK)
+            .raw(drawings)
+            .raw(".parta{fill:var(--blue)}.partb{fill:var(--step)}\n</style>\n</head>\n<body>\n")
+            .raw("<main>\n")
+            .toString());
+  }
+
+  @Override
+  public void program(CheckedProgram program) throws IOException {
+    HtmlText html = new HtmlText();
+    html.raw("<article>\n").element("h1", "Setter's brief: " + program.name());
+    if (program.trouble().isPresent()) {
+      found(
+          html,
+          new Found(
+              "error",
+              "not checked: " + program.trouble().get().sentence(),
+              List.of(new Fact("cure", program.trouble().get().cure()))));
+    } else if (program.brief().isEmpty()) {
+      html.element("p", "This program was not watched for a brief.");
+    } else {
+      BriefPage page = BriefBuilder.of(program, options);
+      for (Section section : page.sections()) {
+        String id = "s" + ++ids;
+        html.raw(section.wide() ? "<section class=\"full\"" : "<section");
+        html.raw(" aria-labelledby=\"").raw(id).raw("\">\n");
+        html.element("h2 id=\"" + id + "\"", section.heading());
+        for (Part part : section.parts()) {
+          part(html, part);
+        }
+        html.raw("</section>\n");
+      }
+    }
+    html.raw("</article>\n");
+    out.write(html.toString());
+  }
+
+  private void part(HtmlText html, Part part) {
+    if (part instanceof Facts facts) {
+      facts(html, facts.facts());
+    } else if (part instanceof Items items) {
+      html.raw("<ul>\n");
+      items.items().forEach(item -> html.element("li", item));
+      html.raw("</ul>\n");
+    } else if (part instanceof Ticks ticks) {
+      html.raw("<ul class=\"ticks\">\n");
+      for (String item : ticks.items()) {
+        String id = "t" + ++ids;
+        html.raw("<li><input type=\"checkbox\" id=\"").raw(id).raw("\"><label for=\"").raw(id);
+        html.raw("\">").text(item).raw("</label></li>\n");
+      }
+      html.raw("</ul>\n");
+    } else if (part instanceof Found found) {
+      found(html, found);
+    } else if (part instanceof Table table) {
+      table(html, table);
+    } else if (part instanceof Figure figure) {
+      html.raw("<figure").raw(shape(figure.svg())).raw(">\n");
+      html.element("figcaption", figure.caption());
+      html.raw("<svg role=\"img\" aria-label=\"").text(figure.caption()).raw("\"");
+      html.raw(figure.svg().substring("<svg".length())).raw("</figure>\n");
+    }
+  }
+
+  /** How much of a page's height a drawing takes on paper, by its height against its width. */
+  private static String shape(String svg) {
+    int from = svg.indexOf("viewBox=\"") + "viewBox=\"".length();
+    String[] box = svg.substring(from, svg.indexOf('"', from)).split(" ", -1);
+    double part = Double.parseDouble(box[3]) / Double.parseDouble(box[2]);
+    return part < LOW ? " class=\"low\"" : part < FLAT ? " class=\"flat\"" : "";
+  }
+
+  private static void facts(HtmlText html, List<Fact> facts) {
+    html.raw("<dl>\n");
+    for (Fact fact : facts) {
+      html.element("dt", fact.label()).element("dd", fact.text());
+    }
+    html.raw("</dl>\n");
+  }
+
+  private static void found(HtmlText html, Found found) {
+    html.raw("<div class=\"found ").raw(found.level()).raw("\">\n<p><span class=\"level\">");
+    html.raw(found.level()).raw("</span> ").text(found.message()).raw("</p>\n");
+    facts(html, found.facts());
+    html.raw("</div>\n");
+  }
+
+  private void table(HtmlText html, Table table) {
+    String id = "c" + ++ids;
+    html.raw("<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-labelledby=\"").raw(id);
+    html.raw("\">\n<table>\n").element("caption id=\"" + id + "\"", table.caption());
+    html.raw("<thead>\n<tr>\n");
+    table.head().forEach(cell -> html.element("th scope=\"col\"", cell));
+    html.raw("</tr>\n</thead>\n<tbody>\n");
+    for (List<String> row : table.rows()) {
+      html.raw("<tr>\n");
+      for (int k = 0; k < row.size(); k++) {
+        html.element(k == 0 ? "th scope=\"row\"" : "td", row.get(k));
+      }
+      html.raw("</tr>\n");
+    }
+    html.raw("</tbody>\n</table>\n</div>\n");
+  }
+
+  @Override
+  public void end(Verdict verdict) throws IOException {
+    HtmlText html = new HtmlText();
+    html.raw("<section class=\"cautions\" aria-label=\"Cautions\">\n");
+    html.element(
+        "p", Words.found(verdict) + " in " + Words.count(verdict.programs(), "program") + ".");
+    for (String caution : Words.CAUTIONS) {
+      html.element("p", caution);
+    }
+    html.raw("</section>\n</main>\n</body>\n</html>\n");
+    out.write(html.toString());
+    out.flush();
+  }
+}

@@ -1,0 +1,81 @@
+package hairline.checks.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * {@code hairline brief}: what it tells of the demo, read off the program and its sheet by hand.
+ */
+class BriefCommandTest {
+  private static final Path DEMO = Path.of("../programs/mixer-insert");
+  private static final String PROGRAM = DEMO.resolve("mixer-insert.nc").toString();
+
+  @TempDir private Path folder;
+
+  @Test
+  void itTellsTheDemo() throws Exception {
+    Ran ran = Ran.of("brief", PROGRAM);
+    assertThat(ran.status()).isZero();
+    String text = ran.out().replaceAll("\\s+", " ");
+    // The hash as sha256sum prints it is compared with the JDK's own of the whole file.
+    byte[] bytes = Files.readAllBytes(Path.of(PROGRAM));
+    String hash =
+        java.util.HexFormat.of()
+            .formatHex(java.security.MessageDigest.getInstance("SHA-256").digest(bytes));
+    assertThat(text)
+        .contains(PROGRAM + ", O100")
+        .contains("SHA-256 " + hash + ", " + bytes.length + " bytes")
+        .contains("machine bench mill 2; material hardened tool steel, 54 HRC")
+        .contains("nothing found")
+        .contains("G54 rapid X −8 to 8 −28 to −12 −150 to 150 122")
+        .contains("8 0:01.5 warm-up M71 spindle 30000 rpm for 12 min, valid for 20 min")
+        .contains("mixer cascade step 4, ±0.8 um −4, −8, −12, −16")
+        .contains("inlet ladder levels −4, −8, −14 −4, −8, −14")
+        .contains("[ ] G54 is set and probed, on the sheet X −20, Y 5, Z −60 mm")
+        .contains("[ ] guards closed, interlocks work, emergency stop in reach")
+        .contains("replaces no prove-out")
+        .contains("local codes of safety hold");
+  }
+
+  @Test
+  void thePageIsTheHtmlReportOfTheCheck() throws IOException {
+    Path report = folder.resolve("report.html");
+    Ran check = Ran.of("check", "--report=html=" + report, PROGRAM);
+    assertThat(check.status()).isZero();
+    // What the page needs does not show in the report on standard output.
+    assertThat(check.out()).doesNotContain("terrace", "moves");
+    assertThat(Files.readString(report)).isEqualTo(Ran.of("brief", "--format=html", PROGRAM).out());
+  }
+
+  @Test
+  void findingsDoNotFailABriefAndUnreadTextDoes() throws IOException {
+    Path program = folder.resolve("part.nc");
+    Files.writeString(program, "G21 G90\nG54\nG0 X1.00005\nM1\n/M0\nM30\n");
+    Ran ran = Ran.of("brief", program.toString());
+    assertThat(ran.status()).isZero();
+    assertThat(ran.out())
+        .contains("a setup sheet for this machine and job is still to be written")
+        .contains("block delete switch: position decided and set")
+        .contains("optional stop switch: position decided and set");
+    Files.writeString(program, "G21 G90\nG54\n(open [[\nG1 X[[1\nM30\n");
+    assertThat(Ran.of("brief", program.toString()).status()).isEqualTo(3);
+    assertThat(Ran.of("brief", "gone.nc").status()).isEqualTo(3);
+    assertThat(Ran.of("brief", folder.toString()).status()).isEqualTo(2);
+  }
+
+  @Test
+  void aProgramThatDoesNothingHasABriefToo() throws IOException {
+    Path program = folder.resolve("empty.nc");
+    Files.writeString(program, "(nothing)\nM30\n");
+    for (String format : new String[] {"text", "html"}) {
+      Ran ran = Ran.of("brief", "--format=" + format, program.toString());
+      assertThat(ran.status()).isZero();
+      assertThat(ran.out()).contains("no stop, no warm-up, no measuring and no tool change");
+    }
+  }
+}
