@@ -204,9 +204,11 @@ class BriefInBrowserTest {
     Path sheet = folder.resolve("hostile.yaml");
     Files.writeString(
         sheet,
-        "machine: {name: '<b onclick=alert(3)>mill</b>'}\n"
-            + "tools: [{number: 1, name: '<svg onload=alert(4)>'}]\n"
-            + "job: {features: [{name: '</title><i>', x: [0 mm, 1 mm], y: [0 mm, 1 mm]}]}\n");
+        """
+        machine: {name: '<b onclick=alert(3)>mill</b>'}
+        tools: [{number: 1, name: '<svg onload=alert(4)>'}]
+        job: {features: [{name: '</title><i>', x: [0 mm, 1 mm], y: [0 mm, 1 mm]}]}
+        """);
     Path page = folder.resolve("hostile.html");
     Ran.of("brief", "--setup=" + sheet, program.toString(), "--format=html", "-o", page + "");
     String html = Files.readString(page);

@@ -180,14 +180,16 @@ final class Browser implements AutoCloseable {
   }
 
   @Override
-  public void close() throws Exception {
+  public void close() throws IOException {
     try {
       session = "";
       send("Browser.close");
-    } finally {
       if (!process.waitFor(10, TimeUnit.SECONDS)) {
         process.destroyForcibly().waitFor();
       }
+    } catch (Exception e) {
+      process.destroyForcibly();
+      throw new IOException(e);
     }
   }
 }
