@@ -7,6 +7,7 @@ import hairline.checks.report.HtmlReport;
 import hairline.checks.report.ReportOptions;
 import hairline.checks.report.ReportWriter;
 import hairline.checks.rules.Selection;
+import hairline.checks.rules.Timings;
 import hairline.checks.stock.SurfaceWanted;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -107,7 +108,8 @@ final class BriefCommand implements Action {
     Surfaces surfaces =
         new Surfaces(SurfaceWanted.NOTHING, false, false, true, OptionalLong.empty());
     CheckRun run =
-        new CheckRun(Selection.ALL, sheets, options, true, false, surfaces, false, messages);
+        new CheckRun(
+            Selection.ALL, sheets, options, true, false, surfaces, Timings.NONE, false, messages);
     List<CheckedProgram> checked = new ArrayList<>();
     try (Progress progress = Progress.start(streams, 1, true)) {
       run.run(List.of(one.input()), 1, progress, checked::add);

@@ -143,7 +143,7 @@ public final class OperationBook implements StagesWatcher {
       String offset, boolean rapid, Map<Axis, Extent> work, Map<Axis, Extent> machine) {}
 
   private final Setup setup;
-  private final Subscriptions subscriptions = new Subscriptions();
+  private final Subscriptions subscriptions = new Subscriptions(Timings.NONE);
   private final TreeMap<Integer, Pages> operations = new TreeMap<>();
   private final List<Happening> happenings = new ArrayList<>();
   private final Map<String, Reaches> reaches = new LinkedHashMap<>();
