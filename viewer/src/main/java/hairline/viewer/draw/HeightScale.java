@@ -53,7 +53,7 @@ public final class HeightScale {
     if (pm >= knots[last]) {
       return last + (pm - knots[last]) / span;
     }
-    int found = Arrays.binarySearch(knots, (long) pm);
+    int found = Arrays.binarySearch(knots, (long) Math.floor(pm));
     int k = found >= 0 ? found : -found - 2;
     k = Math.max(0, Math.min(last - 1, k));
     return k + (pm - knots[k]) / (knots[k + 1] - (double) knots[k]);

@@ -42,7 +42,7 @@ public record FindingMark(Finding finding, long move) {
 
   /** The figure found: the first in the unit of the limit; the first of all where there is none. */
   public Optional<Figure> found() {
-    List<Figure> figures = finding.worst().figures();
+    List<Figure> figures = finding.first().figures();
     Optional<Figure> limit = allowed();
     if (limit.isEmpty()) {
       return figures.stream().findFirst();
@@ -56,7 +56,7 @@ public record FindingMark(Finding finding, long move) {
 
   /** The figure that it is held against; empty where the rule has no such figure of its own. */
   public Optional<Figure> allowed() {
-    List<Figure> figures = finding.worst().figures();
+    List<Figure> figures = finding.first().figures();
     return LIMITS.stream()
         .flatMap(name -> figures.stream().filter(f -> f.name().equals(name)))
         .filter(

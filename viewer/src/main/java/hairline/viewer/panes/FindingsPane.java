@@ -310,20 +310,20 @@ public final class FindingsPane extends BorderPane implements Exported {
     head.getStyleClass().add("page-title");
     page.getChildren().add(head);
     StringBuilder spoken = new StringBuilder(head.getText()).append(". ");
-    spoken.append(line(finding.worst().message(), "page-message"));
-    for (String fact : finding.worst().facts()) {
+    spoken.append(line(finding.first().message(), "page-message"));
+    for (String fact : finding.first().facts()) {
       spoken.append(line(fact, "page-fact"));
     }
-    finding.worst().cure().ifPresent(cure -> spoken.append(line("→ " + cure, "page-cure")));
+    finding.first().cure().ifPresent(cure -> spoken.append(line("→ " + cure, "page-cure")));
     if (finding.count() > 1) {
       spoken.append(
+          line(finding.count() + " times, last at line " + finding.last().line(), "page-fact"));
+    }
+    if (!finding.worst().equals(finding.first())) {
+      spoken.append(
           line(
-              finding.count()
-                  + " times, worst at line "
-                  + finding.worst().at().line()
-                  + ", last at line "
-                  + finding.last().line(),
-              "page-fact"));
+              "worst at line " + finding.worst().at().line() + ": " + finding.worst().message(),
+              "page-message"));
     }
     finding
         .acceptedBecause()
@@ -416,7 +416,7 @@ public final class FindingsPane extends BorderPane implements Exported {
           mark.allowed().map(f -> Quantities.significant(f.value(), 12)).orElse(""),
           mark.allowed().map(Figure::unit).orElse(""),
           finding.count(),
-          Visible.of(finding.worst().message()),
+          Visible.of(finding.first().message()),
           finding.acceptedBecause().map(Visible::of).orElse(""));
     }
   }

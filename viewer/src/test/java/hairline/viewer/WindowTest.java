@@ -1,0 +1,454 @@
+package hairline.viewer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import hairline.checks.cli.Opened;
+import hairline.checks.finding.Figure;
+import hairline.viewer.draw.StripDrawing;
+import hairline.viewer.draw.StripView;
+import hairline.viewer.model.Along;
+import hairline.viewer.model.FindingMark;
+import hairline.viewer.model.Moves;
+import hairline.viewer.model.Program;
+import hairline.viewer.model.Programs;
+import hairline.viewer.panes.FindingsPane;
+import hairline.viewer.panes.StripPane;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Bounds;
+import javafx.geometry.VerticalDirection;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import org.junit.jupiter.api.Test;
+
+/** The window, clicked and typed at. */
+class WindowTest extends Screen {
+
+  private Node node(String id) {
+    return onScreen(
+        () -> {
+          Node found = stage.getScene().lookup("#" + id);
+          assertThat(found).as(id).isNotNull();
+          return found;
+        });
+  }
+
+  private Bounds onScreenBounds(String id) {
+    Node node = node(id);
+    return onScreen(() -> node.localToScreen(node.getBoundsInLocal()));
+  }
+
+  private void type(KeyCode... keys) {
+    robot.push(keys);
+    frames();
+  }
+
+  private long cursor() {
+    return onScreen(() -> window.panes().shared().cursor().get());
+  }
+
+  private String label(String id) {
+    return onScreen(() -> ((Label) stage.getScene().lookup("#" + id)).getText());
+  }
+
+  // Opening.
+
+  @Test
+  void aFindingTakesTheCursorEverywhereAndBack() {
+    Program program = open(Programs.FAULTY);
+    FindingMark second = onScreen(() -> window.panes().findings().shown().get(1));
+    Node row =
+        onScreen(
+            () ->
+                stage.getScene().lookup("#findings-table").lookupAll(".table-row-cell").stream()
+                    .filter(
+                        n -> n instanceof javafx.scene.control.TableRow<?> r && r.getIndex() == 1)
+                    .findFirst()
+                    .orElseThrow());
+    robot.clickOn(row);
+    frames();
+    assertThat(cursor()).isEqualTo(second.move());
+    assertThat(program.moves().line(cursor())).isEqualTo(second.finding().at().line());
+    assertThat(
+            onScreen(() -> window.panes().program().list().getSelectionModel().getSelectedIndex()))
+        .isEqualTo(second.finding().at().line() - 1);
+    assertThat(label("readout-line")).isEqualTo("" + second.finding().at().line());
+    until(
+        "the plan shows the part at the line",
+        () ->
+            window
+                .panes()
+                .remark()
+                .get()
+                .equals("the part at line " + second.finding().at().line()));
+    // And back: from a line to the cursor.
+    onScreen(
+        () -> {
+          window.panes().program().list().getSelectionModel().select(99);
+          return true;
+        });
+    assertThat(program.moves().line(cursor())).isEqualTo(100);
+  }
+
+  @Test
+  void findingsStepsAndMovesAreReachedByKeys() {
+    Program program = open(Programs.FAULTY);
+    type(KeyCode.F8);
+    List<FindingMark> shown = onScreen(() -> window.panes().findings().shown());
+    assertThat(cursor()).isEqualTo(shown.get(0).move());
+    type(KeyCode.F8);
+    assertThat(cursor()).isEqualTo(shown.get(1).move());
+    type(KeyCode.SHIFT, KeyCode.F8);
+    assertThat(cursor()).isEqualTo(shown.get(0).move());
+    type(KeyCode.F9);
+    assertThat(cursor()).isEqualTo(shown.get(0).move() + 1);
+    long before = cursor();
+    type(KeyCode.F7);
+    assertThat(cursor()).isGreaterThan(before);
+    assertThat(program.levels().stream().map(level -> level.move())).contains(cursor());
+  }
+
+  @Test
+  void theWheelKeepsThePointUnderThePointer() {
+    open(Programs.DEMO);
+    Bounds bounds = onScreenBounds("strip");
+    double x = bounds.getMinX() + bounds.getWidth() * 0.37;
+    double y = bounds.getMinY() + bounds.getHeight() * 0.3;
+    StripPane strip = window.panes().strip();
+    double before = onScreen(() -> along(strip, x - bounds.getMinX()));
+    robot.moveTo(x, y);
+    List<Double> widths = new ArrayList<>();
+    for (VerticalDirection way : VerticalDirection.values()) {
+      for (int turn = 0; turn < 4; turn++) {
+        robot.scroll(1, way);
+        frames();
+        StripView view = onScreen(strip::view);
+        widths.add(view.to() - view.from());
+        assertThat(onScreen(() -> along(strip, x - bounds.getMinX())))
+            .isCloseTo(before, within((view.to() - view.from()) / 1000 * 1.5));
+      }
+    }
+    // Four turns one way, four back: nearest or farthest in the middle.
+    assertThat(widths.get(3) / widths.get(7))
+        .satisfiesAnyOf(
+            factor -> assertThat(factor).isCloseTo(StrictMath.pow(1.2, 4), within(0.01)),
+            factor -> assertThat(factor).isCloseTo(StrictMath.pow(1.2, -4), within(0.01)));
+    double width = widths.get(7);
+    type(KeyCode.CONTROL, KeyCode.PLUS);
+    // The view before comes back by its key, and all of it by a double click.
+    type(KeyCode.ALT, KeyCode.LEFT);
+    assertThat(onScreen(strip::view).to() - onScreen(strip::view).from())
+        .isCloseTo(width, within(1.0));
+    robot.moveTo(x, y).doubleClickOn(MouseButton.PRIMARY);
+    frames();
+    assertThat(onScreen(strip::view).from()).isZero();
+  }
+
+  private static double along(StripPane strip, double x) {
+    StripView view = strip.view();
+    double left = StripDrawing.LEFT;
+    double right = strip.getWidth() - StripDrawing.RIGHT;
+    return view.from() + (x - left) / (right - left) * (view.to() - view.from());
+  }
+
+  @Test
+  void aDragMovesTheHeightsAndAClickSetsTheCursor() {
+    Program program = open(Programs.DEMO);
+    Bounds bounds = onScreenBounds("strip");
+    double x = bounds.getMinX() + bounds.getWidth() * 0.4;
+    double y = bounds.getMinY() + bounds.getHeight() * 0.3;
+    double expected = onScreen(() -> along(window.panes().strip(), x - bounds.getMinX()));
+    robot.clickOn(x, y);
+    frames();
+    Moves moves = program.moves();
+    assertThat(moves.pathMm(cursor())).isGreaterThanOrEqualTo(expected - 0.5);
+    assertThat(moves.pathMm(cursor() - 1)).isLessThanOrEqualTo(expected + 0.5);
+    StripView before = onScreen(() -> window.panes().strip().view());
+    robot.moveTo(x, y).press(MouseButton.PRIMARY).moveBy(60, 0).release(MouseButton.PRIMARY);
+    frames();
+    assertThat(onScreen(() -> window.panes().strip().view()).from()).isLessThan(before.from());
+  }
+
+  @Test
+  void aLineDraggedAcrossThePlanMakesASection() {
+    open(Programs.DEMO);
+    Bounds bounds = onScreenBounds("plan");
+    double y = bounds.getMinY() + bounds.getHeight() * 0.42;
+    robot
+        .moveTo(bounds.getMinX() + bounds.getWidth() * 0.3, y)
+        .press(MouseButton.PRIMARY)
+        .moveBy(60, 0)
+        .moveBy(60, 0)
+        .release(MouseButton.PRIMARY);
+    frames();
+    assertThat(onScreen(() -> window.panes().section().section())).isPresent();
+    assertThat(onScreen(() -> window.panes().section().getAccessibleText()))
+        .startsWith("Section of ")
+        .contains("4 µm at");
+  }
+
+  // Figures.
+
+  @Test
+  void figuresAgreeWithTheReportForPrograms() throws IOException {
+    open(Programs.FAULTY);
+    JsonNode report = report(Programs.FAULTY);
+    List<FindingMark> shown = onScreen(() -> List.copyOf(window.panes().findings().shown()));
+    List<JsonNode> told = new ArrayList<>();
+    report.at("/programs/0/findings").forEach(told::add);
+    assertThat(shown).hasSameSizeAs(told);
+    for (FindingMark mark : shown) {
+      JsonNode same =
+          told.stream()
+              .filter(
+                  f ->
+                      f.get("rule").asText().equals(mark.finding().rule())
+                          && f.at("/at/line").asInt() == mark.finding().at().line())
+              .findFirst()
+              .orElseThrow();
+      assertThat(same.get("level").asText()).isEqualTo(mark.finding().level().word());
+      for (Optional<Figure> figure : List.of(mark.found(), mark.allowed())) {
+        figure.ifPresent(
+            f -> {
+              List<JsonNode> figures = new ArrayList<>();
+              same.get("figures").forEach(figures::add);
+              JsonNode sameFigure =
+                  figures.stream()
+                      .filter(other -> other.get("name").asText().equals(f.name()))
+                      .findFirst()
+                      .orElseThrow();
+              assertThat(sameFigure.get("value").asDouble())
+                  .isCloseTo(f.value(), within(Math.abs(f.value()) * 1e-9));
+              assertThat(sameFigure.get("unit").asText()).isEqualTo(f.unit());
+            });
+      }
+    }
+  }
+
+  /** What the command writes, run as users run it. */
+  private JsonNode report(Path program) throws IOException {
+    Path file = folder.resolve("report.json");
+    Process command =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                "hairline.checks.cli.Main",
+                "check",
+                "--format=json",
+                program.toString())
+            .redirectOutput(file.toFile())
+            .redirectError(folder.resolve("err.txt").toFile())
+            .start();
+    try {
+      assertThat(command.waitFor()).isEqualTo(1);
+    } catch (InterruptedException e) {
+      throw new AssertionError(e);
+    }
+    return new ObjectMapper().readTree(Files.readString(file));
+  }
+
+  @Test
+  void whatIsWrittenIsWhatIsShown() throws IOException {
+    Program program = open(Programs.FAULTY);
+    Path csv = folder.resolve("strip.csv");
+    Path svg = folder.resolve("plan.svg");
+    Path png = folder.resolve("strip.png");
+    onScreen(
+        () -> {
+          window.save(window.panes().strip(), Saving.Format.CSV, csv);
+          window.save(window.panes().plan(), Saving.Format.SVG, svg);
+          window.save(window.panes().strip(), Saving.Format.PNG, png);
+          return true;
+        });
+    List<String> lines = Files.readAllLines(csv);
+    Moves moves = program.moves();
+    assertThat(lines).hasSize((int) moves.count() + 1);
+    for (long move : new long[] {0, 1, 100, moves.count() - 1}) {
+      String[] cells = lines.get((int) move + 1).split(",", -1);
+      assertThat(cells[2]).isEqualTo("" + moves.line(move));
+      if (moves.z(move) != Moves.UNKNOWN) {
+        assertThat(new java.math.BigDecimal(cells[8]))
+            .isEqualByComparingTo(java.math.BigDecimal.valueOf(moves.z(move), 9));
+      }
+    }
+    assertThat(Files.readString(svg))
+        .startsWith("<svg")
+        .contains("data:image/png;base64", "height µm")
+        .endsWith("</svg>\n");
+    assertThat(Files.readAllBytes(png)).startsWith(0x89, 'P', 'N', 'G');
+    Path findings = folder.resolve("findings.csv");
+    onScreen(
+        () -> {
+          window.save(window.panes().findings(), Saving.Format.CSV, findings);
+          return true;
+        });
+    assertThat(Files.readAllLines(findings))
+        .hasSize(onScreen(() -> window.panes().findings().shown().size()) + 1);
+  }
+
+  @Test
+  void theFilterLeavesWhatIsAskedFor() {
+    open(Programs.FAULTY);
+    type(KeyCode.CONTROL, KeyCode.F);
+    robot.write("chip");
+    frames();
+    List<FindingMark> shown = onScreen(() -> List.copyOf(window.panes().findings().shown()));
+    assertThat(shown).isNotEmpty();
+    assertThat(shown)
+        .allMatch(
+            mark ->
+                mark.finding().rule().contains("chip")
+                    || mark.finding().first().message().contains("chip"));
+  }
+
+  // Odd programs.
+
+  @Test
+  void anEmptyProgramIsTold() throws IOException {
+    Path file = folder.resolve("empty.nc");
+    Files.write(file, new byte[0]);
+    open(file);
+    assertThat(label("trouble")).contains("is empty");
+  }
+
+  @Test
+  void aProgramOfOneBlockOpens() throws IOException {
+    Program program = open(Programs.write(folder, "one.nc", "G21 G90 G0 Z5."));
+    assertThat(program.moves().count()).isEqualTo(1);
+    assertThat(cursor()).isZero();
+    type(KeyCode.F8);
+    type(KeyCode.F7);
+    type(KeyCode.CONTROL, KeyCode.DIGIT0);
+    assertThat(onScreen(() -> window.panes().strip().getAccessibleText())).contains("1 moves");
+  }
+
+  @Test
+  void tenThousandFindingsAreListed() throws IOException {
+    List<String> lines = new ArrayList<>(List.of("G21 G90 G54"));
+    for (int line = 0; line < 10_050; line++) {
+      lines.add("X1..2 (" + line);
+    }
+    Program program = open(Programs.write(folder, "many.nc", lines.toArray(new String[0])));
+    assertThat(program.findings().size()).isGreaterThanOrEqualTo(1);
+    type(KeyCode.F8);
+    assertThat(onScreen(() -> window.panes().shared().finding().get())).isPresent();
+  }
+
+  @Test
+  void aProgramChangedOnDiskIsReadAnewWithThePositionKept() throws IOException {
+    Path file =
+        Programs.write(folder, "part.nc", "G21 G90 G54", "G0 Z5.", "X1.", "X2.", "X3.", "M30");
+    open(file);
+    onScreen(
+        () -> {
+          window.goToLine(4);
+          window.panes().strip().setView(window.panes().strip().view().between(0.5, 2.5));
+          return true;
+        });
+    assertThat(cursor()).isEqualTo(2);
+    Programs.write(folder, "part.nc", "G21 G90 G54", "G0 Z5.", "X1.", "X2.5", "X3.", "X4.", "M30");
+    type(KeyCode.F5);
+    Program again = shown();
+    assertThat(again.moves().count()).isEqualTo(5);
+    assertThat(again.moves().line(cursor())).isEqualTo(4);
+    assertThat(again.moves().x(cursor())).isEqualTo(2_500_000_000L);
+    assertThat(onScreen(() -> window.panes().strip().view()).from()).isEqualTo(0.5);
+  }
+
+  // Looks.
+
+  @Test
+  void nothingIsCutOffOnTheSmallestScreen() {
+    open(Programs.FAULTY);
+    onScreen(
+        () -> {
+          assertThat(stage.getWidth()).isLessThanOrEqualTo(Window.LEAST_WIDTH);
+          assertThat(stage.getHeight()).isLessThanOrEqualTo(Window.LEAST_HEIGHT);
+          for (Node node : stage.getScene().getRoot().lookupAll(".label")) {
+            if (node instanceof Label label
+                && label.isVisible()
+                && label.getParent() != null
+                && label.getParent().getStyleClass().contains("pane-head")) {
+              assertThat(label.getWidth())
+                  .as(label.getText())
+                  .isGreaterThanOrEqualTo(label.prefWidth(-1) - 1);
+            }
+          }
+          for (String id : new String[] {"strip", "plan", "lines", "findings-table", "status"}) {
+            Node node = stage.getScene().lookup("#" + id);
+            Bounds bounds = node.localToScene(node.getBoundsInLocal());
+            assertThat(bounds.getMaxX()).as(id).isLessThanOrEqualTo(stage.getWidth() + 1);
+            assertThat(bounds.getMaxY()).as(id).isLessThanOrEqualTo(stage.getHeight() + 1);
+            assertThat(bounds.getWidth()).as(id).isGreaterThan(200);
+          }
+          return true;
+        });
+  }
+
+  @Test
+  void theWindowRemembersHowItStood() {
+    onScreen(
+        () -> {
+          window.setDark(true);
+          window.panes().setAlong(Along.TIME);
+          window.panes().setDividerPositions(0.3);
+          window.close();
+          stage.hide();
+          return true;
+        });
+    settings = new Settings(folder.resolve("viewer.properties"));
+    stage = onScreen(javafx.stage.Stage::new);
+    window = onScreen(() -> new Window(stage, settings));
+    onScreen(
+        () -> {
+          stage.show();
+          return true;
+        });
+    frames();
+    assertThat(onScreen(window::isDark)).isTrue();
+    assertThat(onScreen(() -> window.panes().strip().view()).along()).isEqualTo(Along.TIME);
+    assertThat(onScreen(() -> window.panes().getDividerPositions()[0]))
+        .isCloseTo(0.3, within(0.02));
+  }
+
+  @Test
+  void figuresOfATableAreThoseOfTheFinding() {
+    open(Programs.FAULTY);
+    FindingMark chip =
+        onScreen(
+            () ->
+                window.panes().findings().shown().stream()
+                    .filter(mark -> mark.finding().rule().equals("chip-below-minimum"))
+                    .findFirst()
+                    .orElseThrow());
+    assertThat(chip.finding().first().message())
+        .contains(FindingsPane.text(chip.found(), chip.allowed()))
+        .contains(FindingsPane.text(chip.allowed(), chip.found()));
+  }
+
+  /** The sheet that is named is the one that counts. */
+  @Test
+  void aSheetThatCannotBeUsedIsTold() throws IOException {
+    Path sheet = Programs.write(folder, "odd.yaml", "stock: {x: nonsense}");
+    Path file = Programs.write(folder, "part.nc", "G21 G90 G0 Z5.");
+    assertThat(Opened.of(file, Optional.of(sheet)).trouble()).isPresent();
+    onScreen(
+        () -> {
+          window.open(file, Optional.of(sheet));
+          return true;
+        });
+    until("the trouble is told", () -> window.settled());
+    frames();
+    assertThat(label("trouble")).contains("the setup sheet can't be used");
+  }
+}
