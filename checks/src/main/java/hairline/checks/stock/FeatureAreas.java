@@ -113,6 +113,16 @@ final class FeatureAreas {
     return Optional.empty();
   }
 
+  /** Whether two points that differ in Y only lie in the same features, wherever in X. */
+  boolean alike(double y, double otherY) {
+    for (Area area : areas) {
+      if ((y >= area.yLow && y <= area.yHigh) != (otherY >= area.yLow && otherY <= area.yHigh)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** The largest step declared for a feature, directly or as levels below the top at Z0. */
   OptionalLong stepPm(Feature feature) {
     for (Area area : areas) {

@@ -35,6 +35,34 @@ final class FeatureFloorFinder {
     return features.stream().map(feature -> of(feature, areas, found)).toList();
   }
 
+  /** A rectangle of cells, all four edges included. */
+  private record Cells(int left, int right, int low, int high) {
+    long count() {
+      return (right - (long) left + 1) * (high - (long) low + 1);
+    }
+
+    /** The part of it in a tile. */
+    Cells within(int tileColumn, int tileRow) {
+      int column = tileColumn << HeightGrid.SHIFT;
+      int row = tileRow << HeightGrid.SHIFT;
+      return new Cells(
+          Math.max(left, column),
+          Math.min(right, column + HeightGrid.SIDE - 1),
+          Math.max(low, row),
+          Math.min(high, row + HeightGrid.SIDE - 1));
+    }
+  }
+
+  /** The parts of a feature found so far. */
+  private static final class Seen {
+    private final Map<Integer, Outline> outlines = new TreeMap<>();
+    private boolean known;
+
+    Seen(boolean known) {
+      this.known = known;
+    }
+  }
+
   /** The outline of a part, in cells. */
   private static final class Outline {
     private long cells;
@@ -43,12 +71,12 @@ final class FeatureFloorFinder {
     private int fromRow = Integer.MAX_VALUE;
     private int toRow = Integer.MIN_VALUE;
 
-    void add(int column, int row) {
-      cells++;
-      fromColumn = Math.min(fromColumn, column);
-      toColumn = Math.max(toColumn, column);
-      fromRow = Math.min(fromRow, row);
-      toRow = Math.max(toRow, row);
+    void add(Cells added) {
+      cells += added.count();
+      fromColumn = Math.min(fromColumn, added.left);
+      toColumn = Math.max(toColumn, added.right);
+      fromRow = Math.min(fromRow, added.low);
+      toRow = Math.max(toRow, added.high);
     }
 
     long longerSide() {
@@ -66,32 +94,79 @@ final class FeatureFloorFinder {
       left.add(feature.name() + ": more than " + MOST_CELLS + " cells");
       return new FeatureFloors(feature, surface.known(), List.of(), left);
     }
-    boolean known = surface.known();
-    Map<Integer, Outline> outlines = new TreeMap<>();
-    for (int row = rows[0]; row <= rows[1]; row++) {
-      for (int column = columns[0]; column <= columns[1]; column++) {
-        Optional<Feature> owner = areas.at((double) grid.centre(column), (double) grid.centre(row));
-        if (owner.isEmpty() || !owner.get().equals(feature)) {
-          continue;
-        }
-        int id = found.at().id(column, row);
-        if (id > 0) {
-          outlines.computeIfAbsent(id, k -> new Outline()).add(column, row);
-        } else {
-          known &= surface.stands(column, row) != Stands.NOT_KNOWN;
-        }
+    Seen seen = new Seen(surface.known());
+    int row = rows[0];
+    while (row <= rows[1]) {
+      int to = row;
+      while (to < rows[1] && areas.alike(grid.centre(row), grid.centre(to + 1))) {
+        to++;
       }
+      int column = columns[0];
+      while (column <= columns[1]) {
+        boolean owned = owns(feature, areas, column, row);
+        int end = column;
+        while (end < columns[1] && owns(feature, areas, end + 1, row) == owned) {
+          end++;
+        }
+        if (owned) {
+          look(new Cells(column, end, row, to), found, seen);
+        }
+        column = end + 1;
+      }
+      row = to + 1;
     }
     double cell = grid.cellPm();
     List<FeatureFloors.Floor> floors = new ArrayList<>();
-    outlines.forEach(
+    seen.outlines.forEach(
         (id, outline) ->
             floors.add(
                 new FeatureFloors.Floor(
                     found.terraces().areas().get(id - 1),
                     outline.longerSide() * grid.cellPm(),
                     outline.cells * (cell * cell * MM2_PER_PM2))));
-    return new FeatureFloors(feature, known, floors, left);
+    return new FeatureFloors(feature, seen.known, floors, left);
+  }
+
+  private boolean owns(Feature feature, FeatureAreas areas, int column, int row) {
+    return areas
+        .at((double) grid.centre(column), (double) grid.centre(row))
+        .equals(Optional.of(feature));
+  }
+
+  /** Looks at cells that belong to the feature, those of one height and of uncut stock at once. */
+  private void look(Cells cells, TerraceFinder.Found found, Seen seen) {
+    for (int r = cells.low >> HeightGrid.SHIFT; r <= cells.high >> HeightGrid.SHIFT; r++) {
+      for (int c = cells.left >> HeightGrid.SHIFT; c <= cells.right >> HeightGrid.SHIFT; c++) {
+        Cells here = cells.within(c, r);
+        HeightGrid.Tile tile = grid.find(c, r);
+        if ((tile == null || tile.even()) && inStock(here)) {
+          take(here, found, seen);
+          continue;
+        }
+        for (int row = here.low; row <= here.high; row++) {
+          for (int column = here.left; column <= here.right; column++) {
+            take(new Cells(column, column, row, row), found, seen);
+          }
+        }
+      }
+    }
+  }
+
+  private boolean inStock(Cells cells) {
+    return cells.left >= grid.boxFrom()
+        && cells.right <= grid.boxTo()
+        && cells.low >= grid.boxRowFrom()
+        && cells.high <= grid.boxRowTo();
+  }
+
+  /** Takes cells that are all alike. */
+  private void take(Cells cells, TerraceFinder.Found found, Seen seen) {
+    int id = found.at().id(cells.left, cells.low);
+    if (id > 0) {
+      seen.outlines.computeIfAbsent(id, k -> new Outline()).add(cells);
+    } else {
+      seen.known &= surface.stands(cells.left, cells.low) != Stands.NOT_KNOWN;
+    }
   }
 
   /** First and last cell of a range, within the stock. */

@@ -2,8 +2,14 @@ package hairline.checks.stock;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hairline.checks.setup.Feature;
+import hairline.checks.setup.Length;
+import hairline.checks.setup.LengthRange;
 import hairline.checks.setup.ToolShape;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -152,5 +158,68 @@ class TerraceFinderProperties {
         .extracting(TerraceArea::heightPm)
         .containsExactlyInAnyOrderElementsOf(
             plain.areas().stream().map(TerraceArea::heightPm).toList());
+  }
+
+  @Provide
+  Arbitrary<List<Feature>> features() {
+    Arbitrary<Integer> edge = Arbitraries.integers().between(-150, 150).map(k -> k * 11);
+    Arbitrary<Feature> one =
+        Combinators.combine(edge, edge, edge, edge, Arbitraries.integers().between(0, 9))
+            .as(
+                (a, b, c, d, open) ->
+                    new Feature(
+                        "feature " + a + " " + b + " " + c + " " + d,
+                        open == 0 ? Optional.empty() : Optional.of(range(a, b)),
+                        open == 1 ? Optional.empty() : Optional.of(range(c, d)),
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty()));
+    return one.list().ofMinSize(1).ofMaxSize(4).uniqueElements();
+  }
+
+  private static LengthRange range(int aUm, int bUm) {
+    return new LengthRange(
+        new Length(Math.min(aUm, bUm) * Bench.UM),
+        new Length((Math.max(aUm, bUm) + 3L) * Bench.UM));
+  }
+
+  /** Each cell asked for itself. */
+  @Property(tries = 60)
+  void floorsOfFeaturesAreThoseOfTheirCells(
+      @ForAll("program") List<Consumer<Bench>> program,
+      @ForAll("features") List<Feature> features) {
+    SurfaceLeft surface = run(bench().stock(-1250, 1710, -990, 1330, 0, -30), program);
+    HeightGrid grid = surface.grid();
+    TerraceFinder.TerraceAt at = new TerraceFinder(surface, 1).find().at();
+    FeatureAreas areas = new FeatureAreas(features);
+    for (FeatureFloors floors : surface.floors(features)) {
+      Map<Integer, Long> cells = new TreeMap<>();
+      boolean known = surface.known();
+      for (int row = grid.boxRowFrom(); row <= grid.boxRowTo(); row++) {
+        for (int column = grid.boxFrom(); column <= grid.boxTo(); column++) {
+          if (!areas
+              .at((double) grid.centre(column), (double) grid.centre(row))
+              .equals(Optional.of(floors.feature()))) {
+            continue;
+          }
+          int id = at.id(column, row);
+          if (id > 0) {
+            cells.merge(id, 1L, Long::sum);
+          } else {
+            known &= surface.stands(column, row) != Stands.NOT_KNOWN;
+          }
+        }
+      }
+      assertThat(floors.known()).isEqualTo(known);
+      Map<Integer, Long> found = new TreeMap<>();
+      floors
+          .floors()
+          .forEach(
+              floor ->
+                  found.put(
+                      floor.terrace().id(),
+                      Math.round(floor.areaMm2() / (CELL * 1e-9) / (CELL * 1e-9))));
+      assertThat(found).isEqualTo(cells);
+    }
   }
 }
