@@ -98,7 +98,7 @@ final class FeatureFloorFinder {
     int row = rows[0];
     while (row <= rows[1]) {
       int to = row;
-      while (to < rows[1] && areas.alike(grid.centre(row), grid.centre(to + 1))) {
+      while (to < rows[1] && areas.alike((double) grid.centre(row), (double) grid.centre(to + 1))) {
         to++;
       }
       int column = columns[0];
