@@ -201,7 +201,8 @@ final class Actions {
     StringBuilder text = new StringBuilder();
     text.append("In plots the wheel zooms at the pointer, with Ctrl the heights, with Shift both;")
         .append(" over the height axis the heights. A drag moves the plot, a double click shows")
-        .append(" all, a click sets the cursor. In the plan a drag draws a section or moves its")
+        .append(
+            " all, a click sets the cursor, the arrows left and right move it. In the plan a drag draws a section or moves its")
         .append(" ends; with Ctrl or the right button it moves the plan.\n\n");
     for (MenuItem item : all) {
       if (item.getAccelerator() != null) {

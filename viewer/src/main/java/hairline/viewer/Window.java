@@ -140,6 +140,7 @@ public final class Window implements AutoCloseable {
 
   /** Opens a program. */
   public void open(Path file, Optional<Path> sheetNamed) {
+    returnTo = Optional.empty();
     open(file, sheetNamed, false);
   }
 
@@ -178,8 +179,8 @@ public final class Window implements AutoCloseable {
         cursor >= 0 && cursor < moves.count()
             ? Optional.of(new int[] {moves.file(cursor), moves.line(cursor)})
             : Optional.empty();
-    open(program.get().file(), sheet, true);
     returnTo = place;
+    open(program.get().file(), sheet, true);
   }
 
   /** Ends the reading; what was read stays. */

@@ -3,6 +3,9 @@ package hairline.viewer;
 import hairline.viewer.draw.StripView;
 import hairline.viewer.model.Program;
 import hairline.viewer.panes.StripPane;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadInfo;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
@@ -120,7 +123,22 @@ public final class FrameTimes {
         Arrays.copyOf(intervals, count[0]));
   }
 
+  /** Processor time of the threads that make and draw frames, in ns. */
+  private static long drawingNanos() {
+    ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+    long sum = 0;
+    for (long id : threads.getAllThreadIds()) {
+      ThreadInfo info = threads.getThreadInfo(id);
+      if (info != null
+          && info.getThreadName().matches("JavaFX Application Thread|QuantumRenderer.*")) {
+        sum += Math.max(0, threads.getThreadCpuTime(id));
+      }
+    }
+    return sum;
+  }
+
   private void measure(String what, IntConsumer step) throws InterruptedException {
+    long processor = drawingNanos();
     CountDownLatch done = new CountDownLatch(1);
     long[] intervals = new long[FRAMES];
     on(
@@ -148,7 +166,8 @@ public final class FrameTimes {
               }
             }.start());
     done.await();
-    print(what, intervals);
+    double each = (drawingNanos() - processor) / 1e6 / (FRAMES + 30);
+    print(String.format(Locale.ROOT, "%s (%.1f ms of processor a frame)", what, each), intervals);
   }
 
   private static void print(String what, long[] nanos) {

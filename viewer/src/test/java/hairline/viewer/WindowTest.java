@@ -329,7 +329,7 @@ class WindowTest extends Screen {
     type(KeyCode.F8);
     type(KeyCode.F7);
     type(KeyCode.CONTROL, KeyCode.DIGIT0);
-    assertThat(onScreen(() -> window.panes().strip().getAccessibleText())).contains("1 moves");
+    assertThat(onScreen(() -> window.panes().strip().getAccessibleText())).contains("1 move, ");
   }
 
   @Test
@@ -363,6 +363,45 @@ class WindowTest extends Screen {
     assertThat(again.moves().line(cursor())).isEqualTo(4);
     assertThat(again.moves().x(cursor())).isEqualTo(2_500_000_000L);
     assertThat(onScreen(() -> window.panes().strip().view()).from()).isEqualTo(0.5);
+  }
+
+  @Test
+  void readingIsCancelledAndWhatWasReadStays() throws IOException {
+    List<String> lines = new ArrayList<>(List.of("G21 G90 G54 S20000 M3", "G1 Z-0.1 F100."));
+    for (int line = 0; line < 300_000; line++) {
+      lines.add("X" + line % 100 + " Y" + line % 77 + ".");
+    }
+    Path file = Programs.write(folder, "long.nc", lines.toArray(new String[0]));
+    onScreen(
+        () -> {
+          window.open(file, Optional.empty());
+          return true;
+        });
+    until("something is read", () -> window.program().orElseThrow().moves().count() > 100);
+    type(KeyCode.ESCAPE);
+    until("the reading has ended", () -> window.program().orElseThrow().finished());
+    Program program = onScreen(() -> window.program().orElseThrow());
+    assertThat(program.cancelled()).isTrue();
+    assertThat(program.moves().count()).isBetween(100L, 300_000L);
+    until("it is told", () -> window.settled());
+    assertThat(label("status-words")).startsWith("reading was cancelled");
+  }
+
+  @Test
+  void arrowsMoveTheCursorInThePlotInUse() {
+    open(Programs.DEMO);
+    onScreen(
+        () -> {
+          window.goToLine(100);
+          window.panes().focus(0);
+          return true;
+        });
+    long before = cursor();
+    type(KeyCode.RIGHT);
+    assertThat(cursor()).isEqualTo(before + 1);
+    type(KeyCode.LEFT);
+    type(KeyCode.LEFT);
+    assertThat(cursor()).isEqualTo(before - 1);
   }
 
   // Looks.

@@ -17,7 +17,7 @@ import java.util.List;
  */
 public record AxisLabels(String unit, String from, List<Tick> ticks) {
   /** A number of more digits before the point than this is long. */
-  private static final double LONG = 10_000;
+  private static final double LONG = 1_000;
 
   private static final long PM_PER_NM = 1_000;
   private static final long PM_PER_UM = 1_000_000;

@@ -36,7 +36,7 @@ public interface Pen {
     public double width(String text) {
       double letters = 0;
       for (int i = 0; i < text.length(); i++) {
-        letters += mono ? 0.62 : narrow(text.charAt(i)) ? 0.32 : 0.6;
+        letters += mono ? 0.62 : narrow(text.charAt(i)) ? 0.34 : 0.64;
       }
       return letters * size * (bold ? 1.07 : 1);
     }
@@ -86,6 +86,22 @@ public interface Pen {
    * @param argb its pixels, the upper row first
    */
   void image(int[] argb, int columns, int rows, double x, double y, double width, double height);
+
+  /**
+   * Fills columns of one width, side by side.
+   *
+   * @param x where the first begins
+   * @param width of each
+   * @param from upper ends; NaN for a column that is left out
+   * @param to lower ends
+   */
+  default void columns(double x, double width, double[] from, double[] to, int argb) {
+    for (int k = 0; k < from.length; k++) {
+      if (!Double.isNaN(from[k])) {
+        rectangle(x + k * width, from[k], width, to[k] - from[k], argb);
+      }
+    }
+  }
 
   /** Draws nothing outside of a rectangle until {@link #unclip}. */
   void clip(double x, double y, double width, double height);

@@ -16,6 +16,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.LongToIntFunction;
 
 /**
@@ -37,6 +38,10 @@ public final class StripDrawing {
   private static final double LABEL_ROW = 15;
   private static final double MARK = 10;
   private static final int DENSE = 3;
+  private static final double LEAST_TALL = 1.6;
+
+  /** A second trace that does not vary is drawn in a tenth of its unit. */
+  private static final double LEAST_RANGE = 0.1;
 
   private final Pen pen;
   private final Palette palette;
@@ -300,11 +305,11 @@ public final class StripDrawing {
       if (last && without > 0 && line.y() - lastLabel < LABEL_ROW - 3) {
         pen.text(
             "and " + (without + 1) + " more near",
-            x1 + 82,
+            x1 + 8,
             lastLabel + LABEL_ROW + 2,
             Font.SMALL,
             palette.quiet(),
-            Anchor.END);
+            Anchor.START);
         without = 0;
       } else if (line.y() - lastLabel < LABEL_ROW - 3) {
         without++;
@@ -478,22 +483,48 @@ public final class StripDrawing {
 
   private void byColumns(int columns) {
     double wide = (x1 - x0) / columns;
-    double least = 1.5;
+    double[] from = new double[columns];
+    double[] to = new double[columns];
+    double[][] rapids = new double[4][columns];
     for (int k = 0; k < columns; k++) {
       double at = x0 + k * wide;
       Column column = column(along(at), along(at + wide));
-      if (!column.rapid().isEmpty() && k % 2 == 0) {
-        // Of rapids only the ends, dotted: they may not hide what is cut.
-        pen.rectangle(at, y((double) column.rapid().low()) - 0.5, wide, 1, palette.rapid());
-        pen.rectangle(at, y((double) column.rapid().high()) - 0.5, wide, 1, palette.rapid());
-      }
-      if (!column.feed().isEmpty()) {
-        double high = Math.max(top - 5, Math.min(bottom + 5, y((double) column.feed().high())));
-        double low = Math.max(top - 5, Math.min(bottom + 5, y((double) column.feed().low())));
-        double tall = Math.max(least, low - high);
-        pen.rectangle(at, (high + low - tall) / 2, wide, tall, palette.feed());
-      }
+      // Of rapids only the ends, dotted: they may not hide what is cut.
+      boolean rapid = !column.rapid().isEmpty() && k / 2 % 2 == 0;
+      double high = rapid ? y((double) column.rapid().high()) : Double.NaN;
+      double low = rapid ? y((double) column.rapid().low()) : Double.NaN;
+      rapids[0][k] = shown(high) - 0.5;
+      rapids[1][k] = shown(high) + 0.5;
+      rapids[2][k] = shown(low) - 0.5;
+      rapids[3][k] = shown(low) + 0.5;
+      put(from, to, k, column.feed(), this::y);
     }
+    pen.columns(x0, wide, rapids[0], rapids[1], palette.rapid());
+    pen.columns(x0, wide, rapids[2], rapids[3], palette.rapid());
+    pen.columns(x0, wide, from, to, palette.feed());
+  }
+
+  /** A height on the screen, or what tells that it is not to be drawn. */
+  private double shown(double at) {
+    return at >= top - 1 && at <= bottom + 1 ? at : Double.NaN;
+  }
+
+  /** A range as a column, at least thick enough to be seen; nothing where there is no range. */
+  private void put(double[] from, double[] to, int k, Range range, DoubleUnaryOperator toScreen) {
+    from[k] = Double.NaN;
+    if (range.isEmpty()) {
+      return;
+    }
+    double high = toScreen.applyAsDouble((double) range.high());
+    double low = toScreen.applyAsDouble((double) range.low());
+    if (low < top - 5 || high > axisY + 5) {
+      return;
+    }
+    high = Math.max(top - 5, high);
+    low = Math.min(axisY + 5, low);
+    double tall = Math.max(LEAST_TALL, low - high);
+    from[k] = (high + low - tall) / 2;
+    to[k] = from[k] + tall;
   }
 
   // The second trace.
@@ -519,7 +550,8 @@ public final class StripDrawing {
       return;
     }
     double low = Math.min(0, (double) all.low());
-    double high = Math.max((double) all.high(), low + 1);
+    double high =
+        Math.max((double) all.high(), low + LEAST_RANGE * StrictMath.pow(10, trace.scale()));
     double tall = traceBottom - traceTop - 4;
     Ticks ticks =
         Ticks.of((high - low) / StrictMath.pow(10, trace.scale()), (int) Math.max(1, tall / 20));
@@ -535,27 +567,22 @@ public final class StripDrawing {
     pen.clip(x0, traceTop, x1 - x0, traceBottom - traceTop);
     int columns = (int) ((x1 - x0) * pen.scale());
     double wide = (x1 - x0) / columns;
+    double[][] values = new double[2][columns];
+    double[][] limits = new double[2][columns];
+    double lowest = low;
+    double span = high - low;
+    DoubleUnaryOperator toScreen = v -> traceBottom - (v - lowest) / span * tall;
+    long a = view.along().moveAt(moves, count, along(x0));
     for (int k = 0; k < columns; k++) {
-      double at = x0 + k * wide;
-      long a = view.along().moveAt(moves, count, along(at));
-      long b = Math.min(count, view.along().moveAt(moves, count, along(at + wide)) + 1);
-      Range here = moves.trace(trace, a, b);
-      if (!here.isEmpty()) {
-        double yHigh = traceBottom - (here.high() - low) / (high - low) * tall;
-        double yLow = traceBottom - (here.low() - low) / (high - low) * tall;
-        double height = Math.max(1.6, yLow - yHigh);
-        pen.rectangle(at, (yHigh + yLow - height) / 2, wide, height, palette.trace());
-      }
-      if (trace == Trace.CHIP) {
-        Range least = moves.minimumChips(a, b);
-        if (!least.isEmpty()) {
-          double yLeast = traceBottom - (least.high() - low) / (high - low) * tall;
-          if (k % 6 < 4) {
-            pen.rectangle(at, yLeast - 0.75, wide, 1.5, palette.limit());
-          }
-        }
-      }
+      long next = view.along().moveAt(moves, count, along(x0 + (k + 1) * wide));
+      long b = Math.min(count, next + 1);
+      put(values[0], values[1], k, moves.trace(trace, a, b), toScreen);
+      Range least = trace == Trace.CHIP && k % 6 < 4 ? moves.minimumChips(a, b) : Range.NONE;
+      put(limits[0], limits[1], k, least, toScreen);
+      a = next;
     }
+    pen.columns(x0, wide, values[0], values[1], palette.trace());
+    pen.columns(x0, wide, limits[0], limits[1], palette.limit());
     pen.unclip();
     if (trace == Trace.CHIP && !minima.isEmpty()) {
       pen.text(

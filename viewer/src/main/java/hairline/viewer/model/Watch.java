@@ -107,7 +107,7 @@ final class Watch implements StagesWatcher, ChipWatcher {
       Optional<PlannedMove> planned = now.feed().ofThisMove();
       feed =
           planned
-              .filter(p -> p.meanMmPerMin() > 0)
+              .filter(p -> move.isFeed() && p.meanMmPerMin() > 0)
               .map(p -> Math.round(p.meanMmPerMin() * 1e3))
               .orElse(Moves.UNKNOWN);
       if (seconds >= growthAskedSeconds + GROWTH_EVERY_SECONDS) {

@@ -7,6 +7,8 @@ import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
@@ -49,6 +51,7 @@ abstract class PlotPane extends Region implements Exported {
     focusedProperty().addListener(o -> redraw());
     sceneProperty().addListener(o -> redraw());
     addEventHandler(ScrollEvent.SCROLL, this::scrolled);
+    addEventHandler(KeyEvent.KEY_PRESSED, this::typed);
     addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
     addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
     addEventHandler(MouseEvent.MOUSE_RELEASED, this::released);
@@ -106,6 +109,16 @@ abstract class PlotPane extends Region implements Exported {
           wheel(event.getX(), event.getY(), event.isShiftDown(), event.isControlDown()));
     }
     event.consume();
+  }
+
+  /** The arrows go from move to move. */
+  private void typed(KeyEvent event) {
+    boolean plain =
+        !event.isAltDown() && !event.isControlDown() && !event.isMetaDown() && !event.isShiftDown();
+    if (plain && (event.getCode() == KeyCode.LEFT || event.getCode() == KeyCode.RIGHT)) {
+      shared.moveTo(shared.cursor().get() + (event.getCode() == KeyCode.RIGHT ? 1 : -1));
+      event.consume();
+    }
   }
 
   /** What counts as one step of the wheel. */

@@ -256,7 +256,7 @@ public final class StripPane extends PlotPane {
     Moves moves = program.get().moves();
     SortedSet<Long> heights = program.get().heights();
     StringBuilder text = new StringBuilder("Height strip. ");
-    text.append(moves.count()).append(" moves, ");
+    text.append(moves.count()).append(moves.count() == 1 ? " move, " : " moves, ");
     text.append(heights.size()).append(" levels");
     if (!heights.isEmpty()) {
       text.append(" from ")
