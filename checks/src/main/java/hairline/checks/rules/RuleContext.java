@@ -14,6 +14,7 @@ import hairline.checks.setup.Origin;
 import hairline.checks.setup.Resolved;
 import hairline.checks.setup.Setup;
 import hairline.checks.setup.Tool;
+import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -27,6 +28,9 @@ public final class RuleContext {
   private final Stages stages;
   private final Collector collector;
   private final IntFunction<String> fileName;
+
+  /** Values that are not given, and were told to be assumed. */
+  private final Map<Resolved<?>, Boolean> told = new IdentityHashMap<>();
 
   RuleContext(
       RuleInfo info,
@@ -86,7 +90,7 @@ public final class RuleContext {
               + " is not on the sheet"
               + (wanted.source().isEmpty() ? "" : " (" + wanted.source() + ")"),
           at);
-    } else if (wanted.origin() != Origin.GIVEN) {
+    } else if (wanted.origin() != Origin.GIVEN && told.put(wanted, true) == null) {
       collector.assumed(
           new Assumption(wanted.path(), format.apply(wanted.value().get()), wanted.source()));
     }

@@ -20,6 +20,7 @@ public final class Setup {
               CodeMeaning.COOLANT_OFF, CodeKeys.COOLANT_OFF,
               CodeMeaning.IGNORE, CodeKeys.IGNORE));
 
+  private final ResolvedOnce resolved = new ResolvedOnce();
   private final String name;
   private final boolean embedded;
   private final Values values;
@@ -64,7 +65,7 @@ public final class Setup {
 
   /** The value that holds, where it comes from, and the name of its key. */
   public <T> Resolved<T> resolve(Key<T> key) {
-    return Resolving.sheet(values, key);
+    return resolved.get(key, k -> Resolving.sheet(values, k));
   }
 
   /** The values that the sheet itself gives, each as {@code key = value}, in its order. */

@@ -4,6 +4,7 @@ import java.util.Optional;
 
 /** A tool of the sheet's list. */
 public final class Tool {
+  private final ResolvedOnce resolved = new ResolvedOnce();
   private final Values values;
   private final int number;
 
@@ -29,7 +30,7 @@ public final class Tool {
 
   /** The value that holds, where it comes from, and the name of its key. */
   public <T> Resolved<T> resolve(Key<T> key) {
-    return Resolving.tool(this, values, key);
+    return resolved.get(key, k -> Resolving.tool(this, values, k));
   }
 
   /** What the user would type to name this value, such as {@code tools.3.edge_radius}. */
