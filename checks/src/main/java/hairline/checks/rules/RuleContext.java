@@ -30,7 +30,7 @@ public final class RuleContext {
   private final IntFunction<String> fileName;
 
   /** Values that are not given, and were told to be assumed. */
-  private final Map<Resolved<?>, Boolean> told = new IdentityHashMap<>();
+  private final IdentityHashMap<Resolved<?>, Boolean> told = new IdentityHashMap<>();
 
   RuleContext(
       RuleInfo info,
