@@ -1,5 +1,6 @@
 package hairline.checks.warmth;
 
+import hairline.checks.cutting.Band;
 import hairline.checks.cutting.Certainty;
 import hairline.checks.warmth.LevelGrowth.Contact;
 import java.util.List;
@@ -76,8 +77,13 @@ public final class GrowthCures {
             Drift.of(List.of(low, measured.get()), List.of(start, upper.growth())), allowedUm);
   }
 
+  /** Whether its size is within the limit for all figures and all that is not known. */
   private static boolean within(Drift drift, double allowedUm) {
-    return drift.beyond(allowedUm) == Certainty.NOT_SHOWN && !drift.mayBeBeyond(allowedUm);
+    return drift
+        .rangeUm()
+        .map(range -> Math.max(range.high(), -range.low()))
+        .filter(largest -> Band.ofExact(largest).above(allowedUm) == Certainty.NOT_SHOWN)
+        .isPresent();
   }
 
   private static Optional<GrowthPoint> from(StepGrowth.Told told) {

@@ -51,6 +51,7 @@ public final class Programs {
   private boolean asCuts;
   private boolean cutting;
   private boolean fine;
+  private int level = Cut.NO_LEVEL;
 
   public Programs(EventSink sink) {
     this.sink = sink;
@@ -88,6 +89,12 @@ public final class Programs {
     asCuts = true;
     cutting = true;
     fine = finely;
+    return this;
+  }
+
+  /** Cuts make this level from now on, and run at it where Z stands still. */
+  public Programs level(int id) {
+    level = id;
     return this;
   }
 
@@ -328,8 +335,8 @@ public final class Programs {
         fine,
         false,
         false,
-        Cut.NO_LEVEL,
-        false,
+        level,
+        level != Cut.NO_LEVEL && move.from().zPm() == move.to().zPm(),
         0,
         Optional.empty(),
         hairline.checks.stock.Removal.NONE);
