@@ -29,6 +29,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       CheckCommand.class,
       BriefCommand.class,
       CompareCommand.class,
+      WindowCommand.class,
       RulesCommand.class,
       ExplainCommand.class,
       InitCommand.class,
@@ -159,7 +160,10 @@ public final class Main {
     Arrays.stream(ExitStatus.values())
         .sorted((a, b) -> Integer.compare(a.code(), b.code()))
         .forEach(status -> statuses.put(Integer.toString(status.code()), status.meaning()));
-    if (command.getCommand() instanceof BriefCommand) {
+    if (command.getCommand() instanceof WindowCommand) {
+      statuses.put("0", "the windows are told, open or closed");
+      statuses.remove("1");
+    } else if (command.getCommand() instanceof BriefCommand) {
       statuses.put("0", "the brief is written, whatever it says");
       statuses.remove("1");
     } else if (command.getCommand() instanceof CompareCommand) {

@@ -5,6 +5,8 @@ import hairline.checks.motion.Modes;
 import hairline.checks.motion.Move;
 import hairline.checks.motion.Place;
 import hairline.checks.setup.Feature;
+import hairline.checks.setup.JobKeys;
+import hairline.checks.setup.Setup;
 import hairline.checks.setup.Tool;
 import java.util.List;
 import java.util.Optional;
@@ -118,6 +120,17 @@ public record Cut(
       return Optional.of(!right);
     }
     return Optional.empty();
+  }
+
+  /** How deep a pass at a level may be to be a fine cut, in a feature or outside of any. */
+  public static long deepestFinePm(Setup setup, Optional<Feature> feature) {
+    return deepestFinePm(
+        setup.get(JobKeys.FINE_STEP).orElseThrow().pm(),
+        feature.map(FeatureAreas::largestStep).orElse(OptionalLong.empty()).orElse(0));
+  }
+
+  static long deepestFinePm(long fineStepPm, long declaredStepPm) {
+    return Math.max(fineStepPm, declaredStepPm);
   }
 
   /** The same cut, decided. */

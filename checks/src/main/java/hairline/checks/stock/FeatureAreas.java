@@ -133,7 +133,7 @@ final class FeatureAreas {
     return OptionalLong.empty();
   }
 
-  private static OptionalLong largestStep(Feature feature) {
+  static OptionalLong largestStep(Feature feature) {
     long largest = feature.step().map(Length::pm).orElse(0L);
     long above = 0;
     for (Length level : feature.levels()) {

@@ -176,7 +176,7 @@ final class PassBook {
       return contacted.level().map(Level::fine).orElse(false);
     }
     long declared = feature.map(features::stepPm).orElse(OptionalLong.empty()).orElse(0);
-    long limit = Math.max(model.fineStepPm(), declared);
+    long limit = Cut.deepestFinePm(model.fineStepPm(), declared);
     return contacted.largest().map(height -> height.storedPm() <= limit).orElse(false);
   }
 

@@ -1,0 +1,119 @@
+package hairline.checks.cli;
+
+import hairline.checks.finding.ProgramResult;
+import hairline.checks.report.Conditions;
+import hairline.checks.report.ReportOptions;
+import hairline.checks.report.WindowDrawing;
+import hairline.checks.report.WindowReport;
+import hairline.checks.rules.CutsOfOperations;
+import hairline.checks.rules.CuttingWindow;
+import hairline.checks.rules.ProgramCheck;
+import hairline.checks.rules.Selection;
+import hairline.checks.rules.WindowSolver;
+import hairline.checks.setup.Setup;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code hairline window}. */
+@Command(
+    name = "window",
+    description = {
+      "Tells for each operation how far feed, depth and speed may move until a rule speaks: each"
+          + " limit, the rule behind it, and, where no feed is left, which two rules close the"
+          + " window and the smallest changes that would open it.",
+      "",
+      "The limits are found by asking the rules again with other feeds, depths, speeds and sheets."
+          + " The feeds of an operation move together; all else stays as programmed.",
+      ""
+    })
+final class WindowCommand implements Action {
+  @Parameters(paramLabel = "PROGRAM", description = "The part program, or - for standard input.")
+  private String program = "";
+
+  @Option(names = "--setup", paramLabel = "FILE", description = "The setup sheet.")
+  private @Nullable String setup;
+
+  @Option(
+      names = "--set",
+      paramLabel = "KEY=VALUE",
+      description = "What if: a value of the sheet changed. May be repeated.")
+  private List<String> changes = new ArrayList<>();
+
+  @Option(
+      names = "--svg",
+      paramLabel = "FILE",
+      description =
+          "Draws feed against depth into a file, with each limit named and the programmed point.")
+  private @Nullable String svg;
+
+  @Option(
+      names = "--color",
+      paramLabel = "WHEN",
+      description =
+          "Colour in the text: ${COMPLETION-CANDIDATES} (auto: on a terminal, unless NO_COLOR is"
+              + " set).")
+  private Colour colour = Colour.AUTO;
+
+  @Option(
+      names = {"-v", "--verbose"},
+      description = "Failures with their traces.")
+  private boolean verbose;
+
+  @Override
+  public boolean verbose() {
+    return verbose;
+  }
+
+  @Override
+  public ExitStatus run(Streams streams, Messages messages) throws Failed {
+    OneProgram one = OneProgram.of(program, streams);
+    Sheets sheets = Sheets.of(setup, changes);
+    Setup sheet = sheets.setupFor(one.path());
+    Optional<Path> target =
+        svg == null
+            ? Optional.empty()
+            : Optional.of(OutputFile.checked(svg, one.path().stream().toList()));
+    CutsOfOperations cuts = new CutsOfOperations(sheet);
+    ProgramResult result =
+        one.read(() -> one.check(ProgramCheck.of(Selection.ALL), sheet, cuts));
+    List<CuttingWindow> windows = WindowSolver.solve(cuts, target.isPresent());
+    ReportOptions options =
+        new ReportOptions(
+            Version.number(),
+            Optional.empty(),
+            colour.on(streams),
+            false,
+            verbose,
+            streams.columns(),
+            List.of(),
+            new Conditions(List.of(), List.of(), sheets.changes()));
+    try {
+      new WindowReport(streams.out(), options).write(one.name(), result.sheet(), windows);
+    } catch (IOException e) {
+      throw Failed.because(e, Failure.OUTPUT_FAILED, "standard output", Reasons.of(e));
+    }
+    if (target.isPresent()) {
+      try (OutputFile file = OutputFile.open(target.get())) {
+        try {
+          file.stream()
+              .write(
+                  WindowDrawing.of(one.name(), windows).getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+          throw file.failed(e);
+        }
+        file.commit();
+      }
+    }
+    return result.stepBudgetReached() || result.notUnderstood() || result.macroUnread()
+        ? ExitStatus.INCOMPLETE
+        : ExitStatus.CLEAN;
+  }
+}

@@ -1,0 +1,216 @@
+package hairline.checks.report;
+
+import hairline.checks.finding.Quantities;
+import hairline.checks.rules.CuttingWindow;
+import hairline.checks.rules.CuttingWindow.Limit;
+import hairline.checks.rules.CuttingWindow.Limits;
+import hairline.checks.rules.CuttingWindow.Remedy;
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The windows of a program's operations as text. */
+public final class WindowReport {
+  private final Writer out;
+  private final Gutter gutter;
+
+  /** Writes UTF-8. */
+  public WindowReport(OutputStream out, ReportOptions options) {
+    this.out = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+    this.gutter = new Gutter(this.out, options.width(), options.colour());
+  }
+
+  /**
+   * Writes them.
+   *
+   * @param program the program as the user named it
+   * @param sheet the sheet that the limits come from
+   * @throws IOException if it can't be written
+   */
+  public void write(String program, String sheet, List<CuttingWindow> windows) throws IOException {
+    gutter.labelled("window", Paint.STRONG, program, true);
+    gutter.labelled("sheet", Paint.QUIET, sheet);
+    if (windows.isEmpty()) {
+      gutter.line("");
+      gutter.labelled(
+          "",
+          Paint.QUIET,
+          "no operation cuts with a tool of the sheet at a feed and a speed that are known");
+    }
+    for (CuttingWindow window : windows) {
+      write(window);
+    }
+    gutter.line("");
+    gutter.rule();
+    gutter.labelled("caution", Paint.QUIET, Words.CAUTION);
+    gutter.labelled(
+        "",
+        Paint.QUIET,
+        "limits are those of the rules, each with all else as programmed; the part decides");
+    out.flush();
+  }
+
+  private void write(CuttingWindow window) throws IOException {
+    gutter.line("");
+    gutter.labelled("", Paint.QUIET, heading(window), true);
+    boolean closed = window.feed().closed();
+    boolean holds = window.feed().hold(window.feedMmPerMin());
+    gutter.labelled(
+        "feed",
+        holds ? Paint.STRONG : Paint.ERROR,
+        (closed ? "no feed will do: " : range(window.feed(), "mm/min") + "; ")
+            + (closed ? closing(window.feed(), "mm/min") + "; " : "")
+            + "programmed "
+            + Quantities.feed(window.feedMmPerMin())
+            + ", "
+            + Quantities.um(perTooth(window, window.feedMmPerMin()))
+            + " a tooth"
+            + (holds || closed ? "" : ": outside"));
+    limits(window.feed(), "mm/min", feed -> " = " + Quantities.um(perTooth(window, feed)));
+    for (Remedy remedy : window.remedies()) {
+      gutter.labelled(
+          window.remedies().get(0).equals(remedy) ? "opens at" : "",
+          Paint.WARNING,
+          remedy.what()
+              + " "
+              + Quantities.significant(remedy.to(), 4)
+              + " "
+              + remedy.unit()
+              + (remedy.unit().equals("times")
+                  ? ""
+                  : " instead of " + Quantities.significant(remedy.from(), 4) + " " + remedy.unit()));
+    }
+    if (closed && window.remedies().isEmpty()) {
+      gutter.labelled(
+          "opens at", Paint.WARNING, "no change of one figure was found that opens it");
+    }
+    if (window.depth().isPresent()) {
+      Limits depth = window.depth().get();
+      String programmed =
+          window
+              .depthsUm()
+              .map(
+                  span ->
+                      "; programmed "
+                          + Quantities.significant(span.lowest(), 4)
+                          + (span.lowest() == span.highest()
+                              ? ""
+                              : " to " + Quantities.significant(span.highest(), 4))
+                          + " µm")
+              .orElse("");
+      gutter.labelled(
+          "depth",
+          Paint.STRONG,
+          (depth.closed() ? "no depth will do: " + closing(depth, "µm") : range(depth, "µm"))
+              + programmed);
+      limits(depth, "µm", um -> "");
+    } else {
+      gutter.labelled("depth", Paint.STRONG, "not told: no pass at a level of known depth");
+    }
+    gutter.labelled(
+        "speed",
+        Paint.STRONG,
+        (window.speed().closed()
+                ? "no speed will do: " + closing(window.speed(), "rpm")
+                : range(window.speed(), "rpm"))
+            + "; programmed "
+            + Quantities.rpm(window.rpm()));
+    limits(window.speed(), "rpm", rpm -> "");
+    for (String reason : window.notKnown()) {
+      gutter.labelled("not known", Paint.WARNING, reason);
+    }
+  }
+
+  static String heading(CuttingWindow window) {
+    return "operation "
+        + window.operation()
+        + ": tool "
+        + window.tool()
+        + " at "
+        + Quantities.rpm(window.rpm())
+        + ", from line "
+        + window.first().line();
+  }
+
+  private static double perTooth(CuttingWindow window, double feedMmPerMin) {
+    return feedMmPerMin * 1000 / (window.rpm() * window.flutes());
+  }
+
+  private static String range(Limits limits, String unit) {
+    Optional<Limit> lower = limits.lower();
+    Optional<Limit> upper = limits.upper();
+    if (lower.isEmpty() && upper.isEmpty()) {
+      return "no limit known";
+    }
+    if (lower.isEmpty()) {
+      return "up to " + number(upper.orElseThrow().likely()) + " " + unit;
+    }
+    return upper.isEmpty()
+        ? "from " + number(lower.get().likely()) + " " + unit
+        : number(lower.get().likely()) + " to " + number(upper.get().likely()) + " " + unit;
+  }
+
+  private static String closing(Limits limits, String unit) {
+    Limit lower = limits.lower().orElseThrow();
+    Limit upper = limits.upper().orElseThrow();
+    return lower.rule()
+        + " wants "
+        + number(lower.likely())
+        + " "
+        + unit
+        + " or more, "
+        + upper.rule()
+        + " "
+        + number(upper.likely())
+        + " "
+        + unit
+        + " or less";
+  }
+
+  /** Each limit in a line, the tightest first; a band from where it is likely to where it is sure. */
+  private void limits(
+      Limits limits, String unit, java.util.function.DoubleFunction<String> beside)
+      throws IOException {
+    List<Limit> all =
+        limits.all().stream()
+            .sorted(
+                (a, b) ->
+                    a.lower() != b.lower()
+                        ? Boolean.compare(b.lower(), a.lower())
+                        : a.lower()
+                            ? Double.compare(b.likely(), a.likely())
+                            : Double.compare(a.likely(), b.likely()))
+            .collect(Collectors.toList());
+    for (Limit limit : all) {
+      gutter.labelled(
+          "",
+          Paint.QUIET,
+          (limit.lower() ? "≥ " : "≤ ")
+              + number(limit.likely())
+              + " "
+              + unit
+              + beside.apply(limit.likely())
+              + "  "
+              + limit.rule()
+              + (number(limit.likely()).equals(number(limit.certain()))
+                  ? ""
+                  : limit.certain() == 0 || Double.isInfinite(limit.certain())
+                      ? ", never for certain"
+                      : ", for certain "
+                          + (limit.lower() ? "below " : "above ")
+                          + number(limit.certain())
+                          + " "
+                          + unit));
+    }
+  }
+
+  private static String number(double value) {
+    return Quantities.significant(value, 4);
+  }
+}

@@ -1,0 +1,301 @@
+package hairline.checks.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hairline.checks.finding.Finding;
+import hairline.checks.rules.CuttingWindow.Limit;
+import hairline.checks.rules.CuttingWindow.Limits;
+import hairline.checks.rules.CuttingWindow.Remedy;
+import hairline.checks.setup.Setup;
+import hairline.checks.setup.SheetException;
+import hairline.checks.setup.SheetReader;
+import hairline.parser.PartPrograms;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** Each bound of a window is put to the check itself: silent just inside, speaking just outside. */
+class WindowSolverTest {
+  /** Odd figures, so that no division comes out even. */
+  private static final String SHEET =
+      """
+      machine:
+        resolution: 0.001 um
+        acceleration: 8 m/s^2
+        rapid: 15 m/min
+        spindle: {min_speed: 4000 rpm, max_speed: 60000 rpm}
+        control: {block_time: 0.4 ms, look_ahead: 20, path_tolerance: 1 um}
+      material: {minimum_chip_ratio: [0.2, 0.31, 0.43], specific_force: 2800 MPa, force_exponent: 0.25}
+      tools:
+        - number: 3
+          shape: flat
+          diameter: 0.41 mm
+          flutes: 2
+          edge_radius: [1.1 um, 1.7 um, 2.3 um]
+          runout: 0.7 um
+          cutting_length: 0.6 mm
+          neck: {diameter: 0.37 mm, length: 1.9 mm}
+          taper_length: 4 mm
+          shank: {diameter: 4 mm, length: 12 mm}
+          material: carbide
+          max_feed_per_tooth: 11.3 um
+          surface_speed: [31 m/min, 67.3 m/min]
+      stock: {x: [-3 mm, 3 mm], y: [-2 mm, 2 mm], top: 0 mm, bottom: -3 mm}
+      job: {tolerance: ±1 um, wall_tolerance: ±47 um, fine_step: 60 um, fine_tool: 1 mm}
+      """;
+
+  /** Two slots, one beside the other: a whole width and a part of one. */
+  private static String program(double feed, double depthUm, double rpm) {
+    return String.format(
+        Locale.ROOT,
+        """
+        G21 G90 G17 G94 G54
+        T3 M6
+        S%.6f M3
+        G0 G43 H3 X-4. Y0. Z1.
+        Z-%.9f
+        G1 X4. F%.9f
+        G0 Z1.
+        X-4. Y0.31
+        Z-%.9f
+        G1 X4.
+        G0 Z1.
+        M5
+        M30
+        """,
+        rpm,
+        depthUm / 1000,
+        feed,
+        depthUm / 1000);
+  }
+
+  private static final double FEED = 397.3;
+  private static final double DEPTH = 11.7;
+  private static final double RPM = 43_210;
+
+  private static Setup sheet(String text) throws SheetException {
+    return new SheetReader().parse(text, "the sheet of the test");
+  }
+
+  private static CuttingWindow window(Setup sheet, String program) throws IOException {
+    CutsOfOperations cuts = new CutsOfOperations(sheet);
+    ProgramCheck.of(Selection.ALL).check(text(program), sheet, cuts);
+    List<CuttingWindow> windows = WindowSolver.solve(cuts, false);
+    assertThat(windows).hasSize(1);
+    return windows.get(0);
+  }
+
+  private static hairline.parser.PartProgram text(String program) {
+    return PartPrograms.of("window.nc", program.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static List<Finding> findings(Setup sheet, String rule, String program)
+      throws IOException {
+    return ProgramCheck.of(new Selection(Set.of(rule), Set.of()))
+        .check(text(program), sheet)
+        .findings();
+  }
+
+  /** A program with another value of what a limit is of. */
+  private interface With {
+    String value(double value);
+  }
+
+  private static void holds(Setup sheet, Limits limits, With with, double nearness)
+      throws IOException {
+    assertThat(limits.all()).isNotEmpty();
+    for (Limit limit : limits.all()) {
+      // No rule speaks of acceleration. And in a program of one pass a deeper pass makes a higher
+      // step, while the limit holds for the step as programmed.
+      if (limit.rule().equals(WindowSolver.ACCELERATION)
+          || limit.rule().equals("flex-exceeds-step")) {
+        continue;
+      }
+      double in = limit.lower() ? 1 + nearness : 1 - nearness;
+      double out = limit.lower() ? 1 - nearness : 1 + nearness;
+      assertThat(findings(sheet, limit.rule(), with.value(limit.likely() * in)))
+          .as("just inside %s", limit)
+          .isEmpty();
+      assertThat(findings(sheet, limit.rule(), with.value(limit.likely() * out)))
+          .as("just outside %s", limit)
+          .isNotEmpty();
+      if (limit.certain() == 0 || Double.isInfinite(limit.certain())) {
+        continue;
+      }
+      RuleInfo info = Rules.named(limit.rule()).orElseThrow().info();
+      assertThat(findings(sheet, limit.rule(), with.value(limit.certain() * out)))
+          .as("where %s is certain", limit)
+          .anyMatch(f -> f.level() == info.level());
+      if (limit.certain() != limit.likely()) {
+        assertThat(findings(sheet, limit.rule(), with.value(limit.certain() * in)))
+            .as("where %s is likely only", limit)
+            .isNotEmpty()
+            .allMatch(f -> f.level() == info.level().lower());
+      }
+    }
+  }
+
+  @Test
+  void feedsHoldInTheCheck() throws Exception {
+    Setup sheet = sheet(SHEET);
+    CuttingWindow window = window(sheet, program(FEED, DEPTH, RPM));
+    assertThat(window.feed().all())
+        .extracting(Limit::rule)
+        .contains(
+            "chip-below-minimum",
+            "feed-below-edge-radius",
+            "runout-exceeds-feed",
+            "chip-above-limit",
+            "tool-overstressed",
+            "flex-exceeds-wall");
+    holds(sheet, window.feed(), feed -> program(feed, DEPTH, RPM), 1e-5);
+    assertThat(window.feed().hold(FEED)).isTrue();
+    // By hand: largest feed per tooth 11.3 µm × 43210 rpm × 2 teeth.
+    assertThat(window.feed().upper().orElseThrow().likely())
+        .isCloseTo(0.0113 * 43_210 * 2, within(1e-3));
+  }
+
+  @Test
+  void depthsHoldInTheCheck() throws Exception {
+    Setup sheet = sheet(SHEET);
+    CuttingWindow window = window(sheet, program(FEED, DEPTH, RPM));
+    Limits depth = window.depth().orElseThrow();
+    assertThat(depth.all())
+        .extracting(Limit::rule)
+        .contains(
+            "depth-below-minimum",
+            "depth-below-edge-radius",
+            "depth-beyond-cutting-length",
+            "tool-overstressed");
+    // A depth is whole nanometres here, the increment of the sheet.
+    holds(sheet, depth, um -> program(FEED, um, RPM), 1e-2);
+    // By hand: 0.31 × 1.7 µm.
+    assertThat(depth.all())
+        .filteredOn(limit -> limit.rule().equals("depth-below-minimum"))
+        .singleElement()
+        .satisfies(limit -> assertThat(limit.likely()).isCloseTo(0.527, within(1e-5)));
+  }
+
+  @Test
+  void speedsHoldInTheCheck() throws Exception {
+    Setup sheet = sheet(SHEET);
+    CuttingWindow window = window(sheet, program(FEED, DEPTH, RPM));
+    holds(
+        sheet,
+        window.speed(),
+        rpm -> program(FEED * rpm / RPM, DEPTH, rpm),
+        1e-5);
+    // By hand: 31 m/min over π × 0.41 mm.
+    assertThat(window.speed().lower().orElseThrow().likely())
+        .isCloseTo(31_000 / (Math.PI * 0.41), within(0.01));
+  }
+
+  @Test
+  void theCureOfAFindingIsTheBoundOfTheWindow() throws Exception {
+    Setup sheet = sheet(SHEET);
+    String slow = program(11, DEPTH, RPM);
+    CuttingWindow window = window(sheet, slow);
+    for (String rule : List.of("chip-below-minimum", "feed-below-edge-radius")) {
+      double enough =
+          findings(sheet, rule, slow).get(0).worst().figures().stream()
+              .filter(figure -> figure.name().equals("feedThatWouldDo"))
+              .findFirst()
+              .orElseThrow()
+              .value();
+      Limit limit =
+          window.feed().all().stream()
+              .filter(l -> l.rule().equals(rule))
+              .findFirst()
+              .orElseThrow();
+      assertThat(enough).isEqualTo(Math.ceil(limit.likely() - 1e-6));
+    }
+  }
+
+  @Test
+  void aClosedWindowOpensByEachChangeItNames() throws Exception {
+    // A blunt tool and a low limit: what makes a chip is more than the tool bears.
+    String text =
+        SHEET
+            .replace("[1.1 um, 1.7 um, 2.3 um]", "5.3 um")
+            .replace("max_feed_per_tooth: 11.3 um", "max_feed_per_tooth: 3.1 um");
+    Setup sheet = sheet(text);
+    CuttingWindow window = window(sheet, program(FEED, DEPTH, RPM));
+    assertThat(window.feed().closed()).isTrue();
+    assertThat(window.feed().lower().orElseThrow().rule()).isEqualTo("feed-below-edge-radius");
+    assertThat(window.feed().upper().orElseThrow().rule()).isEqualTo("chip-above-limit");
+    assertThat(window.remedies()).extracting(Remedy::what).contains("tools.3.edge_radius");
+    for (Remedy remedy : window.remedies()) {
+      Setup changed = sheet.withOverride(remedy.what(), plain(remedy.to(), remedy));
+      CuttingWindow opened = window(changed, program(FEED, DEPTH, RPM));
+      assertThat(opened.feed().closed()).as("%s", remedy).isFalse();
+      Setup less =
+          sheet.withOverride(
+              remedy.what(),
+              plain(remedy.to() + (remedy.from() - remedy.to()) * 0.01, remedy));
+      assertThat(window(less, program(FEED, DEPTH, RPM)).feed().closed()).as("%s", remedy).isTrue();
+    }
+    // By hand: the edge radius must come down to the largest feed per tooth.
+    assertThat(
+            window.remedies().stream()
+                .filter(r -> r.what().equals("tools.3.edge_radius"))
+                .findFirst()
+                .orElseThrow()
+                .to())
+        .isCloseTo(3.1, within(0.001));
+  }
+
+  @Test
+  void aShorterNeckOpensWhatFlexCloses() throws Exception {
+    String text =
+        SHEET
+            .replace("wall_tolerance: ±47 um", "wall_tolerance: ±9 um");
+    Setup sheet = sheet(text);
+    CuttingWindow window = window(sheet, program(FEED, DEPTH, RPM));
+    assertThat(window.feed().closed()).isTrue();
+    assertThat(window.feed().upper().orElseThrow().rule()).isEqualTo("flex-exceeds-wall");
+    Optional<Remedy> neck =
+        window.remedies().stream().filter(r -> r.what().equals("tools.3.neck.length")).findFirst();
+    assertThat(neck).isPresent();
+    Setup shorter =
+        sheet.withOverride(neck.get().what(), plain(neck.get().to(), neck.get()));
+    assertThat(window(shorter, program(FEED, DEPTH, RPM)).feed().closed()).isFalse();
+  }
+
+  @Test
+  void blocksThatAreTooShortLimitTheFeed() throws Exception {
+    Setup sheet = sheet(SHEET);
+    With shortBlocks =
+        feed -> {
+          StringBuilder text = new StringBuilder("G21 G90 G17 G94 G54\nT3 M6\nS43210 M3\n");
+          text.append("G0 G43 H3 X-2. Y0. Z1.\nZ-0.0117\n");
+          text.append(String.format(Locale.ROOT, "G1 X-1.99 F%.9f%n", feed));
+          for (int k = 1; k < 200; k++) {
+            text.append(String.format(Locale.ROOT, "X%.4f\n", -1.99 + k * 0.0037));
+          }
+          return text.append("G0 Z1.\nM5\nM30\n").toString();
+        };
+    CuttingWindow window = window(sheet, shortBlocks.value(FEED));
+    List<Limit> starve =
+        window.feed().all().stream().filter(l -> l.rule().equals("blocks-starve")).toList();
+    assertThat(starve).hasSize(1);
+    holds(sheet, new Limits(starve), shortBlocks, 1e-4);
+    assertThat(window.feed().all())
+        .anyMatch(limit -> limit.rule().equals(WindowSolver.ACCELERATION));
+  }
+
+  /** A value as the sheet takes it: no digit below a picometre. */
+  private static String plain(double value, Remedy remedy) {
+    return new BigDecimal(value)
+            .setScale(remedy.unit().equals("mm") ? 9 : 6, RoundingMode.FLOOR)
+            .toPlainString()
+        + " "
+        + remedy.unit();
+  }
+}
