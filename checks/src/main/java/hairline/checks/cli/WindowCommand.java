@@ -82,8 +82,7 @@ final class WindowCommand implements Action {
             ? Optional.empty()
             : Optional.of(OutputFile.checked(svg, one.path().stream().toList()));
     CutsOfOperations cuts = new CutsOfOperations(sheet);
-    ProgramResult result =
-        one.read(() -> one.check(ProgramCheck.of(Selection.ALL), sheet, cuts));
+    ProgramResult result = one.read(() -> one.check(ProgramCheck.of(Selection.ALL), sheet, cuts));
     List<CuttingWindow> windows = WindowSolver.solve(cuts, target.isPresent());
     ReportOptions options =
         new ReportOptions(
@@ -104,8 +103,7 @@ final class WindowCommand implements Action {
       try (OutputFile file = OutputFile.open(target.get())) {
         try {
           file.stream()
-              .write(
-                  WindowDrawing.of(one.name(), windows).getBytes(StandardCharsets.UTF_8));
+              .write(WindowDrawing.of(one.name(), windows).getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
           throw file.failed(e);
         }

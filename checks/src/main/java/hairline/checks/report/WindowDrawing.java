@@ -35,8 +35,7 @@ public final class WindowDrawing {
     for (CuttingWindow window : windows) {
       body.label(SurfaceDrawing.MARGIN, y, "head", WindowReport.heading(window));
       if (window.curves().isEmpty() || window.depthsUm().isEmpty()) {
-        body.label(
-            SurfaceDrawing.MARGIN, y + 20, "quiet", "no pass at a level: nothing to draw");
+        body.label(SurfaceDrawing.MARGIN, y + 20, "quiet", "no pass at a level: nothing to draw");
         y += 50;
       } else {
         window(body, window, y + 20);
@@ -125,7 +124,8 @@ public final class WindowDrawing {
           if (limit.likely() >= lowDepth && limit.likely() <= highDepth) {
             double at = y.at(limit.likely());
             out.line(LEFT, at, LEFT + PLOT, at, limit.lower() ? "low" : "high");
-            out.label(LEFT + PLOT - 14, at - 4, limit.lower() ? "on lowname" : "on cutname", number + "");
+            out.label(
+                LEFT + PLOT - 14, at - 4, limit.lower() ? "on lowname" : "on cutname", number + "");
           }
           out.label(
               LABELS,
@@ -150,16 +150,12 @@ public final class WindowDrawing {
         .attribute("cy", labelled + 6)
         .raw(" r=\"5\"/>\n");
     out.label(
-        LABELS + 16,
-        labelled + 10,
-        "",
-        "programmed: " + Quantities.feed(window.feedMmPerMin()));
+        LABELS + 16, labelled + 10, "", "programmed: " + Quantities.feed(window.feedMmPerMin()));
   }
 
   /** Shades where no limit is passed, from depth to depth. */
   private static void open(SvgText out, CuttingWindow window, Scale x, Scale y) {
-    double shallowest =
-        window.depth().flatMap(Limits::lower).map(Limit::likely).orElse(y.low());
+    double shallowest = window.depth().flatMap(Limits::lower).map(Limit::likely).orElse(y.low());
     double deepest = window.depth().flatMap(Limits::upper).map(Limit::likely).orElse(y.high());
     int count = window.curves().get(0).points().size();
     for (int k = 1; k < count; k++) {
@@ -280,7 +276,9 @@ public final class WindowDrawing {
     double at(double value) {
       double clipped = Math.min(high, Math.max(low, value));
       return from
-          + (to - from) * StrictMath.log(clipped / low) / StrictMath.log(Math.max(high / low, 1.01));
+          + (to - from)
+              * StrictMath.log(clipped / low)
+              / StrictMath.log(Math.max(high / low, 1.01));
     }
 
     boolean holds(double value) {

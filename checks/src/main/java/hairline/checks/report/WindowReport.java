@@ -84,11 +84,13 @@ public final class WindowReport {
               + remedy.unit()
               + (remedy.unit().equals("times")
                   ? ""
-                  : " instead of " + Quantities.significant(remedy.from(), 4) + " " + remedy.unit()));
+                  : " instead of "
+                      + Quantities.significant(remedy.from(), 4)
+                      + " "
+                      + remedy.unit()));
     }
     if (closed && window.remedies().isEmpty()) {
-      gutter.labelled(
-          "opens at", Paint.WARNING, "no change of one figure was found that opens it");
+      gutter.labelled("opens at", Paint.WARNING, "no change of one figure was found that opens it");
     }
     if (window.depth().isPresent()) {
       Limits depth = window.depth().get();
@@ -173,9 +175,10 @@ public final class WindowReport {
         + " or less";
   }
 
-  /** Each limit in a line, the tightest first; a band from where it is likely to where it is sure. */
-  private void limits(
-      Limits limits, String unit, java.util.function.DoubleFunction<String> beside)
+  /**
+   * Each limit in a line, the tightest first; a band from where it is likely to where it is sure.
+   */
+  private void limits(Limits limits, String unit, java.util.function.DoubleFunction<String> beside)
       throws IOException {
     List<Limit> all =
         limits.all().stream()

@@ -17,8 +17,8 @@ import java.util.TreeMap;
 
 /**
  * Watches a check and keeps what each operation cuts, so that rules can be asked about it again
- * with other feeds, depths and speeds. Passes at a level that differ in nothing that a rule of chips
- * or flex looks at are kept once.
+ * with other feeds, depths and speeds. Passes at a level that differ in nothing that a rule of
+ * chips or flex looks at are kept once.
  */
 public final class CutsOfOperations implements StagesWatcher {
   /** So many operations are followed. */

@@ -223,7 +223,10 @@ public final class WindowSolver {
     DoubleFunction<Changed> at =
         um ->
             new Changed(
-                changed.feed(), OptionalDouble.of(um), changed.speed(), changed.step(),
+                changed.feed(),
+                OptionalDouble.of(um),
+                changed.speed(),
+                changed.step(),
                 changed.sheet());
     List<Limit> limits = new ArrayList<>();
     for (String rule : DEPTH_LOWER) {
@@ -284,9 +287,7 @@ public final class WindowSolver {
 
   private Limits speed(CutsOfOperations.Kept operation, Changed changed, double rpm) {
     DoubleFunction<Changed> at =
-        factor ->
-            new Changed(
-                factor, changed.depthUm(), factor, changed.step(), changed.sheet());
+        factor -> new Changed(factor, changed.depthUm(), factor, changed.step(), changed.sheet());
     List<Limit> limits = new ArrayList<>();
     // The rule speaks below and above: the edges lie around a speed at which it is silent.
     Optional<Double> silent = silent(operation, "surface-speed-off", at);
@@ -390,7 +391,8 @@ public final class WindowSolver {
     }
     double quiet = LEAST_FACTOR;
     double loud = MOST_FACTOR;
-    if (shareBelow(operation, changed, quiet) > 0.5 || shareBelow(operation, changed, loud) <= 0.5) {
+    if (shareBelow(operation, changed, quiet) > 0.5
+        || shareBelow(operation, changed, loud) <= 0.5) {
       return Optional.empty();
     }
     for (int k = 0; k < ROUGH_HALVINGS; k++) {
@@ -444,13 +446,7 @@ public final class WindowSolver {
     shrink(operation, asIs, tool, ToolKeys.EDGE_RADIUS, LengthBand::um, "µm")
         .ifPresent(remedies::add);
     shrink(operation, asIs, tool, ToolKeys.RUNOUT, LengthBand::um, "µm").ifPresent(remedies::add);
-    shrink(
-            operation,
-            asIs,
-            tool,
-            ToolKeys.NECK_LENGTH,
-            length -> Band.ofExact(length.mm()),
-            "mm")
+    shrink(operation, asIs, tool, ToolKeys.NECK_LENGTH, length -> Band.ofExact(length.mm()), "mm")
         .ifPresent(remedies::add);
     String upper = closed.upper().orElseThrow().rule();
     if (upper.equals("flex-exceeds-step")) {
@@ -459,8 +455,7 @@ public final class WindowSolver {
               factor -> Optional.of(new Changed(1, asIs.depthUm(), 1, factor, asIs.sheet())),
               1,
               100)
-          .ifPresent(
-              factor -> remedies.add(new Remedy("height of the steps", 1, factor, "times")));
+          .ifPresent(factor -> remedies.add(new Remedy("height of the steps", 1, factor, "times")));
     }
     if (upper.equals("blocks-starve") || upper.equals(ACCELERATION)) {
       // At the same feed per tooth a slower spindle asks for a slower feed.
@@ -496,8 +491,7 @@ public final class WindowSolver {
                     1,
                     1,
                     asIs.sheet()
-                        .withOverride(
-                            tool.path(key), text(value.get().scale(factor), unit))));
+                        .withOverride(tool.path(key), text(value.get().scale(factor), unit))));
           } catch (SheetException e) {
             // The sheet knows of no such tool, such as a neck shorter than its flutes.
             return Optional.empty();
@@ -592,8 +586,7 @@ public final class WindowSolver {
       for (int k = 0; k < DEPTHS_DRAWN; k++) {
         double um = from * StrictMath.pow(to / from, (double) k / (DEPTHS_DRAWN - 1));
         DoubleFunction<Changed> at =
-            factor ->
-                new Changed(factor, OptionalDouble.of(um), asIs.speed(), 1, asIs.sheet());
+            factor -> new Changed(factor, OptionalDouble.of(um), asIs.speed(), 1, asIs.sheet());
         Optional<Limit> limit =
             limit(operation, rule, lower, at, LEAST_FACTOR, MOST_FACTOR, feed, ROUGH_HALVINGS);
         points.add(
@@ -617,8 +610,7 @@ public final class WindowSolver {
     RuleInfo info = Rules.named(rule).orElseThrow().info();
     Speaks loudest = Speaks.NOT;
     for (Finding finding : collector.findings().values()) {
-      Speaks speaks =
-          finding.level().compareTo(info.level()) >= 0 ? Speaks.CERTAIN : Speaks.LIKELY;
+      Speaks speaks = finding.level().compareTo(info.level()) >= 0 ? Speaks.CERTAIN : Speaks.LIKELY;
       loudest = loudest.compareTo(speaks) >= 0 ? loudest : speaks;
     }
     return loudest;
@@ -754,8 +746,7 @@ public final class WindowSolver {
         modes.lengthOffset(),
         modes.cycleReturn(),
         modes.spindle(),
-        new Modal<>(
-            speed.value().map(s -> s * factor), speed.origin(), speed.file(), speed.line()),
+        new Modal<>(speed.value().map(s -> s * factor), speed.origin(), speed.file(), speed.line()),
         modes.surfaceSpeed(),
         modes.feed(),
         modes.tool(),

@@ -56,8 +56,7 @@ class WindowCommandTest {
   @Test
   void aClosedWindowNamesWhatWouldOpenIt() throws IOException {
     String program = program("part.nc", terraces());
-    Ran ran =
-        Ran.of("window", SHEET, "--set=tools.3.max_feed_per_tooth=1.2 um", program);
+    Ran ran = Ran.of("window", SHEET, "--set=tools.3.max_feed_per_tooth=1.2 um", program);
     assertThat(ran.out().replaceAll("\\s+", " "))
         .contains("no feed will do: feed-below-edge-radius wants 150 mm/min or more,")
         .contains("chip-above-limit 120 mm/min or less")

@@ -187,11 +187,7 @@ class WindowSolverTest {
   void speedsHoldInTheCheck() throws Exception {
     Setup sheet = sheet(SHEET);
     CuttingWindow window = window(sheet, program(FEED, DEPTH, RPM));
-    holds(
-        sheet,
-        window.speed(),
-        rpm -> program(FEED * rpm / RPM, DEPTH, rpm),
-        1e-5);
+    holds(sheet, window.speed(), rpm -> program(FEED * rpm / RPM, DEPTH, rpm), 1e-5);
     // By hand: 31 m/min over π × 0.41 mm.
     assertThat(window.speed().lower().orElseThrow().likely())
         .isCloseTo(31_000 / (Math.PI * 0.41), within(0.01));
@@ -210,10 +206,7 @@ class WindowSolverTest {
               .orElseThrow()
               .value();
       Limit limit =
-          window.feed().all().stream()
-              .filter(l -> l.rule().equals(rule))
-              .findFirst()
-              .orElseThrow();
+          window.feed().all().stream().filter(l -> l.rule().equals(rule)).findFirst().orElseThrow();
       assertThat(enough).isEqualTo(Math.ceil(limit.likely() - 1e-6));
     }
   }
@@ -237,8 +230,7 @@ class WindowSolverTest {
       assertThat(opened.feed().closed()).as("%s", remedy).isFalse();
       Setup less =
           sheet.withOverride(
-              remedy.what(),
-              plain(remedy.to() + (remedy.from() - remedy.to()) * 0.01, remedy));
+              remedy.what(), plain(remedy.to() + (remedy.from() - remedy.to()) * 0.01, remedy));
       assertThat(window(less, program(FEED, DEPTH, RPM)).feed().closed()).as("%s", remedy).isTrue();
     }
     // By hand: the edge radius must come down to the largest feed per tooth.
@@ -253,9 +245,7 @@ class WindowSolverTest {
 
   @Test
   void aShorterNeckOpensWhatFlexCloses() throws Exception {
-    String text =
-        SHEET
-            .replace("wall_tolerance: ±47 um", "wall_tolerance: ±9 um");
+    String text = SHEET.replace("wall_tolerance: ±47 um", "wall_tolerance: ±9 um");
     Setup sheet = sheet(text);
     CuttingWindow window = window(sheet, program(FEED, DEPTH, RPM));
     assertThat(window.feed().closed()).isTrue();
@@ -263,8 +253,7 @@ class WindowSolverTest {
     Optional<Remedy> neck =
         window.remedies().stream().filter(r -> r.what().equals("tools.3.neck.length")).findFirst();
     assertThat(neck).isPresent();
-    Setup shorter =
-        sheet.withOverride(neck.get().what(), plain(neck.get().to(), neck.get()));
+    Setup shorter = sheet.withOverride(neck.get().what(), plain(neck.get().to(), neck.get()));
     assertThat(window(shorter, program(FEED, DEPTH, RPM)).feed().closed()).isFalse();
   }
 
