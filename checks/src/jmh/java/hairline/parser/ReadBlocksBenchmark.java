@@ -12,6 +12,7 @@ import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OperationsPerInvocation;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
@@ -29,12 +30,17 @@ import org.openjdk.jmh.infra.Blackhole;
 public class ReadBlocksBenchmark {
   static final int BLOCKS = 10_000;
 
+  /** Whether plain lines are read by the scanner, or every line with the grammar. */
+  @Param({"true", "false"})
+  boolean scanner;
+
   private byte[] finishing = {};
   private byte[] calculating = {};
 
   /** Writes the two programs. */
   @Setup
   public void write() {
+    System.setProperty("hairline.grammarOnly", Boolean.toString(!scanner));
     StringBuilder plain = new StringBuilder();
     StringBuilder parameters = new StringBuilder();
     for (int i = 0; i < BLOCKS; i++) {
@@ -59,6 +65,16 @@ public class ReadBlocksBenchmark {
   @Benchmark
   public void finishingPass(Blackhole blackhole) throws IOException {
     read(finishing, blackhole);
+  }
+
+  /** The same, as a first look at the file reads it. */
+  @Benchmark
+  public void finishingPassSkimmed(Blackhole blackhole) throws IOException {
+    try (SkimmedBlocks blocks = PartPrograms.of("benchmark", finishing).skim()) {
+      for (Optional<Block> block = blocks.next(); block.isPresent(); block = blocks.next()) {
+        blackhole.consume(block.get());
+      }
+    }
   }
 
   /** A setting with an expression, and a word whose value is a parameter. */
