@@ -20,6 +20,13 @@ public enum ComparisonFormat {
         throws IOException {
       new ComparisonJson(out, options).write(comparison, status);
     }
+  },
+  HTML {
+    @Override
+    public void write(OutputStream out, Comparison comparison, ReportOptions options, int status)
+        throws IOException {
+      ComparisonHtml.write(out, options, comparison);
+    }
   };
 
   /**

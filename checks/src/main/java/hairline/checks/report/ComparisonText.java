@@ -106,7 +106,7 @@ final class ComparisonText {
     }
   }
 
-  private static String found(ProgramResult result) {
+  static String found(ProgramResult result) {
     return result.findings().isEmpty()
         ? "nothing found"
         : Words.count(result.findings().size(), "finding");
@@ -129,7 +129,7 @@ final class ComparisonText {
     return ordered;
   }
 
-  private static String heading(Comparison comparison, int before, int after) {
+  static String heading(Comparison comparison, int before, int after) {
     String was = title(comparison.titlesBefore(), before);
     String is = title(comparison.titles(), after);
     if (after == 0) {
@@ -209,11 +209,11 @@ final class ComparisonText {
     };
   }
 
-  private static String one(String moves) {
+  static String one(String moves) {
     return moves.substring(0, moves.length() - 1);
   }
 
-  private static String arrow(Change change) {
+  static String arrow(Change change) {
     if (change.before().isEmpty()) {
       return "new: " + change.after();
     }
@@ -222,7 +222,7 @@ final class ComparisonText {
         : change.before() + " → " + change.after();
   }
 
-  private static String far(double mm) {
+  static String far(double mm) {
     return mm < 1 ? Quantities.um(mm * 1000) : Quantities.mm(mm);
   }
 
@@ -237,7 +237,7 @@ final class ComparisonText {
   }
 
   /** Line and column, with the file where it is a subprogram's. */
-  private static String place(ProgramResult result, Place place) {
+  static String place(ProgramResult result, Place place) {
     return place.line()
         + ":"
         + place.span().column()
@@ -255,7 +255,7 @@ final class ComparisonText {
     }
   }
 
-  private static String surface(SurfaceDifference surface) {
+  static String surface(SurfaceDifference surface) {
     if (surface.notCompared().isPresent()) {
       return surface.offset() + ": not compared: " + surface.notCompared().get();
     }
@@ -332,7 +332,7 @@ final class ComparisonText {
         + finding.worst().message();
   }
 
-  private static String verdict(Comparison comparison) {
+  static String verdict(Comparison comparison) {
     List<String> parts = new ArrayList<>();
     parts.add(
         comparison.changes().isEmpty()

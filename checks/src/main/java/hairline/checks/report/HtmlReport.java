@@ -118,6 +118,11 @@ public final class HtmlReport implements ReportWriter {
 
   @Override
   public void begin() throws IOException {
+    begin("Setter's brief");
+  }
+
+  /** Begins a page of this title. */
+  void begin(String title) throws IOException {
     String drawings = SvgReport.STYLE;
     for (Map.Entry<String, String> colour : COLOURS.entrySet()) {
       drawings = drawings.replace(colour.getKey(), colour.getValue());
@@ -130,7 +135,9 @@ public final class HtmlReport implements ReportWriter {
             .raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
             .raw("<meta name=\"generator\" content=\"hairline ")
             .text(options.version())
-            .raw("\">\n<title>Setter's brief</title>\n<style>\n")
+            .raw("\">\n<title>")
+            .text(title)
+            .raw("</title>\n<style>\n")
             .raw(LOOK)
             .raw(drawings)
             .raw(".parta{fill:var(--blue)}.partb{fill:var(--step)}\n</style>\n</head>\n<body>\n")
@@ -152,20 +159,31 @@ public final class HtmlReport implements ReportWriter {
     } else if (program.brief().isEmpty()) {
       html.element("p", "This program was not watched for a brief.");
     } else {
-      BriefPage page = BriefBuilder.of(program, options);
-      for (Section section : page.sections()) {
-        String id = "s" + ++ids;
-        html.raw(section.wide() ? "<section class=\"full\"" : "<section");
-        html.raw(" aria-labelledby=\"").raw(id).raw("\">\n");
-        html.element("h2 id=\"" + id + "\"", section.heading());
-        for (Part part : section.parts()) {
-          part(html, part);
-        }
-        html.raw("</section>\n");
-      }
+      sections(html, BriefBuilder.of(program, options).sections());
     }
     html.raw("</article>\n");
     out.write(html.toString());
+  }
+
+  /** One article of sections. */
+  void article(String heading, List<Section> sections) throws IOException {
+    HtmlText html = new HtmlText();
+    html.raw("<article>\n").element("h1", heading);
+    sections(html, sections);
+    out.write(html.raw("</article>\n").toString());
+  }
+
+  private void sections(HtmlText html, List<Section> sections) {
+    for (Section section : sections) {
+      String id = "s" + ++ids;
+      html.raw(section.wide() ? "<section class=\"full\"" : "<section");
+      html.raw(" aria-labelledby=\"").raw(id).raw("\">\n");
+      html.element("h2 id=\"" + id + "\"", section.heading());
+      for (Part part : section.parts()) {
+        part(html, part);
+      }
+      html.raw("</section>\n");
+    }
   }
 
   private void part(HtmlText html, Part part) {
@@ -237,10 +255,14 @@ public final class HtmlReport implements ReportWriter {
 
   @Override
   public void end(Verdict verdict) throws IOException {
+    end(Words.found(verdict) + " in " + Words.count(verdict.programs(), "program") + ".");
+  }
+
+  /** Ends the page with a sentence and the cautions. */
+  void end(String sentence) throws IOException {
     HtmlText html = new HtmlText();
     html.raw("<section class=\"cautions\" aria-label=\"Cautions\">\n");
-    html.element(
-        "p", Words.found(verdict) + " in " + Words.count(verdict.programs(), "program") + ".");
+    html.element("p", sentence);
     for (String caution : Words.CAUTIONS) {
       html.element("p", caution);
     }

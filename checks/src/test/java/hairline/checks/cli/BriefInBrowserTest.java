@@ -75,6 +75,27 @@ class BriefInBrowserTest {
     }
   }
 
+  @Test
+  void aComparisonIsReadAlike() throws Exception {
+    Path page = folder.resolve("comparison.html");
+    Ran ran =
+        Ran.of(
+            "compare",
+            "--format=html",
+            DEMO.resolve("mixer-insert.nc").toString(),
+            DEMO.resolve("mixer-insert-faulty.nc").toString());
+    Files.writeString(page, ran.out());
+    try (Browser browser = Browser.start(folder)) {
+      browser.open(page);
+      assertThat(browser.events("Network.requestWillBeSent"))
+          .extracting(e -> e.path("params").path("request").path("url").asText())
+          .allMatch(url -> url.startsWith("file:") || url.startsWith("data:"));
+      assertThat(browser.events("Log.entryAdded")).isEmpty();
+      assertThat(browser.value("document.querySelectorAll('.found').length").asInt()).isEqualTo(9);
+      contrast(browser);
+    }
+  }
+
   /** Everything that needs a name has one, and tables have heads. */
   private static void accessible(Browser browser) throws Exception {
     JsonNode tree = browser.send("Accessibility.getFullAXTree").get("nodes");

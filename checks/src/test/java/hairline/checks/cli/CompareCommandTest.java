@@ -146,6 +146,19 @@ class CompareCommandTest {
   }
 
   @Test
+  void thePageTellsTheSame() {
+    Ran ran = Ran.of("compare", "--format=html", CLEAN, FAULTY);
+    assertThat(ran.status()).isEqualTo(1);
+    assertThat(ran.out())
+        .startsWith("<!DOCTYPE html>")
+        .contains("<th scope=\"row\">warm up</th>", "<td>M71</td>", "<td>8:1</td>")
+        .contains("<td>400 mm/min</td>", "<td>18 mm/min</td>", "<td>27</td>", "<td>97:9</td>")
+        .contains("0.1 µm lower (-8 → -8.1 µm)")
+        .contains("new: Z-0.00805 is stored as -0.0081 mm")
+        .doesNotContain("<script", "http:", "https:");
+  }
+
+  @Test
   void failuresAreSentences() {
     Ran folderGiven = Ran.of("compare", CLEAN, DEMO.toString());
     assertThat(folderGiven.status()).isEqualTo(2);

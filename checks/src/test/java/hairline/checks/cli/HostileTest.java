@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.time.Duration;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
@@ -55,6 +56,30 @@ class HostileTest {
     harmless(ran.out());
     harmless(ran.err());
     assertThat(ran.out()).contains("owned");
+  }
+
+  @Test
+  void briefComparisonAndWindowComeOutHarmless() throws IOException {
+    String text = "G21 G90 (" + SEQUENCE + ")\nG54\nT1 M6\nS9000 M3\nG0 X0.0000001 Z1.\nM0\nM30\n";
+    Path program = file(SEQUENCE.replace("/", "") + ".nc", text);
+    Path other = file("b" + SEQUENCE.replace("/", "") + ".nc", text.replace("M0", "G1 X[[1"));
+    String[][] commands = {
+      {"brief"},
+      {"brief", "--format=html"},
+      {"window"},
+      {"compare", other.toString()},
+      {"compare", "--format=json", other.toString()},
+      {"compare", "--format=html", other.toString()}
+    };
+    for (String[] command : commands) {
+      String[] args = Arrays.copyOf(command, command.length + 1);
+      args[command.length] = program.toString();
+      Ran ran = Ran.of(args);
+      assertThat(ran.status()).as(String.join(" ", command)).isLessThan(4);
+      harmless(ran.out());
+      harmless(ran.err());
+      assertThat(ran.out()).contains("owned");
+    }
   }
 
   @Test
