@@ -50,14 +50,12 @@ final class ComparisonHtml {
     for (Change change : ComparisonText.ordered(comparison.changes())) {
       byOperation
           .computeIfAbsent(
-              ComparisonText.heading(
-                  comparison, change.operationBefore(), change.operationAfter()),
+              ComparisonText.heading(comparison, change.operationBefore(), change.operationAfter()),
               h -> new ArrayList<>())
           .add(change);
     }
     byOperation.forEach((heading, changes) -> sections.add(operation(heading, changes)));
-    List<String> surfaces =
-        comparison.surfaces().stream().map(ComparisonText::surface).toList();
+    List<String> surfaces = comparison.surfaces().stream().map(ComparisonText::surface).toList();
     if (!surfaces.isEmpty()) {
       sections.add(new Section("The part left", true, List.of(new Items(surfaces))));
     }
@@ -65,8 +63,7 @@ final class ComparisonHtml {
       sections.add(findings(comparison.findings()));
     }
     if (!comparison.notCompared().isEmpty()) {
-      sections.add(
-          new Section("Not compared", true, List.of(new Items(comparison.notCompared()))));
+      sections.add(new Section("Not compared", true, List.of(new Items(comparison.notCompared()))));
     }
     return sections;
   }
