@@ -176,6 +176,8 @@ final class AreaLabels {
       if (!rows.tile(t).even()) {
         within(t);
       }
+    }
+    for (int t = 0; t < rows.tiles(); t++) {
       edge(t, 1, 0);
       edge(t, 0, 1);
       edge(t, -1, 0);
@@ -186,17 +188,42 @@ final class AreaLabels {
     }
   }
 
+  /**
+   * Joins within a tile of which no cell is joined yet: runs of its rows, then each to those below.
+   */
   private void within(int t) {
     HeightGrid.Tile tile = rows.tile(t);
     int first = base[t];
-    for (int k = 0; k < CELLS; k++) {
-      long height = tile.heightOf(k);
-      if ((k & LAST) < LAST && alike(height, tile.heightOf(k + 1))) {
-        join(first + k, first + k + 1);
+    int[] own = cells[first >> TILE_SHIFT];
+    int[] startBelow = new int[HeightGrid.SIDE];
+    int[] endBelow = new int[HeightGrid.SIDE];
+    int[] startHere = new int[HeightGrid.SIDE];
+    int[] endHere = new int[HeightGrid.SIDE];
+    for (int row = 0; row < CELLS; row += HeightGrid.SIDE) {
+      int start = row;
+      while (start < row + HeightGrid.SIDE) {
+        long height = tile.heightOf(start);
+        int end = start + 1;
+        while (end < row + HeightGrid.SIDE && alike(height, tile.heightOf(end))) {
+          own[end++] = first + start;
+        }
+        own[start] = start - end;
+        for (int k = start; row > 0 && k < end; k = row + endBelow[k - row]) {
+          int below = startBelow[k - row];
+          if (alike(height, tile.heightOf(below))) {
+            join(first + start, first + below);
+          }
+        }
+        Arrays.fill(startHere, start - row, end - row, start);
+        Arrays.fill(endHere, start - row, end - row, end - row);
+        start = end;
       }
-      if (k + HeightGrid.SIDE < CELLS && alike(height, tile.heightOf(k + HeightGrid.SIDE))) {
-        join(first + k, first + k + HeightGrid.SIDE);
-      }
+      int[] starts = startBelow;
+      int[] ends = endBelow;
+      startBelow = startHere;
+      endBelow = endHere;
+      startHere = starts;
+      endHere = ends;
     }
   }
 

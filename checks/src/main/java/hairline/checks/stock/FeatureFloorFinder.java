@@ -30,7 +30,7 @@ final class FeatureFloorFinder {
 
   /** What lies in the features; each cell belongs to the smallest one that holds its centre. */
   List<FeatureFloors> of(List<Feature> features) {
-    TerraceFinder.Found found = new TerraceFinder(surface, EXACTLY_PM).find();
+    TerraceFinder.Found found = new TerraceFinder(surface, EXACTLY_PM).find(false);
     FeatureAreas areas = new FeatureAreas(features);
     return features.stream().map(feature -> of(feature, areas, found)).toList();
   }

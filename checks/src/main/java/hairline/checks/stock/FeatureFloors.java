@@ -22,7 +22,7 @@ public record FeatureFloors(Feature feature, boolean known, List<Floor> floors, 
   /**
    * What of a terrace lies in the feature.
    *
-   * @param terrace the whole terrace
+   * @param terrace the whole terrace, without its neighbours
    * @param lengthPm the longer side of the outline box of the part in the feature, good to a cell
    * @param areaMm2 its area; off by at most half a cell along the outline
    */

@@ -74,6 +74,15 @@ final class TerraceFinder {
 
   /** Finds them. */
   Found find() {
+    return find(true);
+  }
+
+  /**
+   * Finds them.
+   *
+   * @param borders whether neighbours and edges are looked for too; else there are none
+   */
+  Found find(boolean borders) {
     if (!surface.known()) {
       return new Found(new Terraces(List.of(), 0, 0, List.of()), (column, row) -> 0);
     }
@@ -90,12 +99,14 @@ final class TerraceFinder {
     labels.label(root -> accepted.get(root) ? next[0]++ : AreaLabels.NONE);
     Measured[] measured = measured(rows, labels);
     int[] idOf = ids(measured);
-    TerraceBorders borders = new TerraceBorders(surface, rows, labels, heights(measured));
-    borders.find();
-    if (borders.capReached()) {
+    TerraceBorders found = new TerraceBorders(surface, rows, labels, heights(measured));
+    if (borders) {
+      found.find();
+    }
+    if (found.capReached()) {
       left.add("neighbours of terraces: more than " + TerraceBorders.MOST_BORDERS);
     }
-    List<TerraceArea> areas = areas(measured, idOf, borders);
+    List<TerraceArea> areas = areas(measured, idOf, found);
     double cellMm2 = (double) grid.cellPm() * grid.cellPm() * MM2_PER_PM2;
     return new Found(
         new Terraces(areas, otherAreas, otherCells * cellMm2, left),
