@@ -69,7 +69,7 @@ public final class FrameTimes {
         "scroll of lines",
         k -> {
           int lines = window[0].program().map(p -> p.lines().count()).orElse(1);
-          window[0].panes().program().list().scrollTo((int) ((k * 7919L * 131) % lines));
+          window[0].panes().program().scrollTo((int) ((k * 7919L * 131) % lines));
         });
     System.exit(0);
   }

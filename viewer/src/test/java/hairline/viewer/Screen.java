@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
@@ -45,24 +44,14 @@ abstract class Screen {
   static synchronized void start() {
     if (!started) {
       started = true;
-      try {
-        CountDownLatch up = new CountDownLatch(1);
-        Platform.startup(up::countDown);
+      missing = Toolkit.start();
+      if (missing.isEmpty()) {
         Platform.setImplicitExit(false);
-        if (!up.await(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
-          missing = Optional.of("the toolkit does not start");
-        }
-      } catch (RuntimeException | LinkageError e) {
-        missing = Optional.of(WindowViewer.reason(e));
-      } catch (InterruptedException e) {
-        Thread.currentThread().interrupt();
       }
       missing.ifPresent(
           why ->
               System.err.println(
-                  "The tests of the window are skipped: JavaFX can't be loaded here ("
-                      + why
-                      + ")"));
+                  "The tests of the window do not run: JavaFX can't be loaded here (" + why + ")"));
     }
     if (missing.isPresent() && Boolean.getBoolean("hairline.viewer.required")) {
       throw new IllegalStateException("JavaFX is due here and can't be loaded: " + missing.get());

@@ -78,9 +78,8 @@ class WindowTest extends Screen {
     frames();
     assertThat(cursor()).isEqualTo(second.move());
     assertThat(program.moves().line(cursor())).isEqualTo(second.finding().at().line());
-    assertThat(
-            onScreen(() -> window.panes().program().list().getSelectionModel().getSelectedIndex()))
-        .isEqualTo(second.finding().at().line() - 1);
+    assertThat(onScreen(() -> window.panes().program().selectedLine()))
+        .isEqualTo(second.finding().at().line());
     assertThat(label("readout-line")).isEqualTo("" + second.finding().at().line());
     until(
         "the plan shows the part at the line",
@@ -93,7 +92,7 @@ class WindowTest extends Screen {
     // And back: from a line to the cursor.
     onScreen(
         () -> {
-          window.panes().program().list().getSelectionModel().select(99);
+          window.panes().program().select(100);
           return true;
         });
     assertThat(program.moves().line(cursor())).isEqualTo(100);

@@ -1,7 +1,5 @@
 package hairline.viewer.panes;
 
-import hairline.checks.finding.Level;
-import hairline.viewer.draw.CanvasPen;
 import hairline.viewer.draw.Marks;
 import hairline.viewer.draw.Palette;
 import hairline.viewer.draw.Pen;
@@ -18,21 +16,19 @@ import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javafx.application.Platform;
-import javafx.collections.ObservableListBase;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.control.ListCell;
-import javafx.scene.control.ListView;
+import javafx.scene.Node;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.paint.Color;
 
 /** The lines of the program; only those in sight are read. */
 public final class ProgramPane extends BorderPane implements Exported, AutoCloseable {
-  private static final double ROW = 20;
-  private static final double MARGIN = 18;
+  private static final double NUMBER = 52;
+  private static final double MARK = 63;
+  private static final double TEXT = 74;
+  private static final double BASE = 14;
+  private static final Pen.Font NUMBERS = new Pen.Font(11, false, true);
 
   private final Shared shared;
-  private final ListView<Integer> list = new ListView<>();
-  private final Numbers numbers = new Numbers();
+  private final LineList list;
   private final ExecutorService reader =
       Executors.newSingleThreadExecutor(
           task -> {
@@ -43,64 +39,52 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
   private final Set<Integer> asked = new HashSet<>();
   private Map<Integer, FindingMark> marks = Map.of();
   private boolean following;
-  private boolean refreshDue;
-
-  /** The numbers of the lines, as many as are found by now. */
-  private static final class Numbers extends ObservableListBase<Integer> {
-    private int count;
-
-    @Override
-    public Integer get(int index) {
-      return index + 1;
-    }
-
-    @Override
-    public int size() {
-      return count;
-    }
-
-    void clearAll() {
-      if (count > 0) {
-        beginChange();
-        // Nobody asks which numbers went: they are their own places.
-        nextRemove(0, java.util.Collections.nCopies(count, 0));
-        count = 0;
-        endChange();
-      }
-    }
-
-    void grow(int to) {
-      if (to > count) {
-        beginChange();
-        int from = count;
-        count = to;
-        nextAdd(from, to);
-        endChange();
-      }
-    }
-  }
+  private boolean exporting;
 
   /** The lines of what is shared. */
   public ProgramPane(Shared shared) {
     this.shared = shared;
+    this.list =
+        new LineList(
+            shared,
+            new LineList.Rows() {
+              @Override
+              public void draw(Pen pen, Palette palette, int row, double y, double width) {
+                drawRow(pen, palette, row + 1, y);
+              }
+
+              @Override
+              public String words(int row) {
+                return told(row + 1);
+              }
+            });
     setId("program");
-    list.setId("lines");
-    list.setFixedCellSize(ROW);
-    list.setItems(numbers);
-    list.setCellFactory(view -> new LineCell());
-    list.setAccessibleText("Program lines");
-    list.getStyleClass().add("code");
     setCenter(list);
     setMinWidth(120);
-    list.getSelectionModel().selectedIndexProperty().addListener(o -> selected());
+    list.selected().addListener(o -> selected());
     shared.cursor().addListener(o -> follow());
     shared.program().addListener(o -> reset());
-    shared.palette().addListener(o -> list.refresh());
   }
 
   /** The list, to be focused. */
-  public ListView<Integer> list() {
+  public Node list() {
     return list;
+  }
+
+  /** The line selected; 0 for none. */
+  public int selectedLine() {
+    return list.selected().get() + 1;
+  }
+
+  /** Selects a line and moves the cursor to it. */
+  public void select(int line) {
+    list.selected().set(line - 1);
+    list.show(line - 1);
+  }
+
+  /** Brings a line to the top. */
+  public void scrollTo(int line) {
+    list.scrollTo(line - 1);
   }
 
   private Optional<Program> program() {
@@ -111,16 +95,16 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
     marks = Map.of();
     asked.clear();
     following = true;
-    list.getSelectionModel().clearSelection();
-    numbers.clearAll();
+    list.selected().set(-1);
+    list.setCount(0);
     following = false;
     grown();
-    list.refresh();
+    list.redraw();
   }
 
   /** The program has grown. */
   public void grown() {
-    program().ifPresent(p -> numbers.grow(p.lines().count()));
+    program().ifPresent(p -> list.setCount(p.lines().count()));
     if (marks.isEmpty()) {
       program().filter(p -> !p.findings().isEmpty()).ifPresent(this::mark);
     }
@@ -134,7 +118,7 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
       }
     }
     marks = worst;
-    list.refresh();
+    list.redraw();
   }
 
   private static FindingMark graver(FindingMark a, FindingMark b) {
@@ -149,9 +133,9 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
   // The cursor.
 
   private void selected() {
-    int index = list.getSelectionModel().getSelectedIndex();
+    int line = selectedLine();
     Optional<Program> program = program();
-    if (following || index < 0 || program.isEmpty()) {
+    if (following || line < 1 || program.isEmpty()) {
       return;
     }
     Moves moves = program.get().moves();
@@ -160,10 +144,10 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
         cursor >= 0
             && cursor < moves.count()
             && moves.file(cursor) == 0
-            && moves.line(cursor) == index + 1;
+            && moves.line(cursor) == line;
     if (!there) {
       following = true;
-      shared.moveTo(moves.firstOf(0, index + 1));
+      shared.moveTo(moves.firstOf(0, line));
       following = false;
     }
   }
@@ -183,30 +167,18 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
 
   /** Shows a line, and selects it without moving the cursor. */
   public void go(int line) {
-    if (line < 1 || line > numbers.size()) {
+    if (line < 1 || line > list.count()) {
       return;
     }
     following = true;
-    list.getSelectionModel().clearAndSelect(line - 1);
-    list.getFocusModel().focus(line - 1);
+    list.selected().set(line - 1);
     following = false;
-    int rows = (int) (list.getHeight() / ROW);
-    int first = firstShown();
-    if (line - 1 < first + 1 || line - 1 > first + rows - 3) {
-      list.scrollTo(Math.max(0, line - 1 - rows / 3));
-    }
-  }
-
-  private int firstShown() {
-    return list.lookupAll(".list-cell").stream()
-        .filter(node -> node instanceof LineCell cell && !cell.isEmpty() && cell.isVisible())
-        .mapToInt(node -> ((LineCell) node).getIndex())
-        .min()
-        .orElse(0);
+    list.show(line - 1);
   }
 
   // Lines.
 
+  /** The text of a line if it is in memory; else it is read, and drawn when it is there. */
   private String text(int line) {
     Optional<Program> program = program();
     if (program.isEmpty()) {
@@ -214,80 +186,56 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
     }
     Lines lines = program.get().lines();
     Optional<String> known = lines.ifRead(line);
-    if (known.isEmpty() && asked.add(line)) {
+    if (known.isPresent()) {
+      return known.get();
+    }
+    if (exporting) {
+      return read(lines, line);
+    }
+    if (asked.add(line)) {
       reader.execute(
           () -> {
-            try {
-              lines.read(line);
-            } catch (IOException e) {
-              // The line stays blank; reading the program anew tells why.
-              return;
-            }
-            Platform.runLater(this::refreshSoon);
+            read(lines, line);
+            Platform.runLater(
+                () -> {
+                  asked.clear();
+                  list.redraw();
+                });
           });
     }
-    return known.orElse("…");
+    return "…";
   }
 
-  private void refreshSoon() {
-    asked.clear();
-    if (!refreshDue) {
-      refreshDue = true;
-      Platform.runLater(
-          () -> {
-            refreshDue = false;
-            list.refresh();
-          });
+  /** A line of a file that can't be read any more is blank; reading the program anew tells why. */
+  private static String read(Lines lines, int line) {
+    try {
+      return lines.read(line);
+    } catch (IOException e) {
+      return "";
     }
   }
 
-  private final class LineCell extends ListCell<Integer> {
-    private final Canvas margin = new Canvas(46 + MARGIN, ROW - 4);
-
-    @Override
-    protected void updateItem(Integer line, boolean empty) {
-      super.updateItem(line, empty);
-      if (empty || line == null) {
-        setGraphic(null);
-        setText("");
-        return;
-      }
-      String words = text(line);
-      setText(words);
-      setGraphic(margin);
-      var out = margin.getGraphicsContext2D();
-      out.clearRect(0, 0, margin.getWidth(), margin.getHeight());
-      Palette palette = shared.palette().get();
-      out.setFill(Color.TRANSPARENT);
-      double scale = getScene() == null ? 1 : getScene().getWindow().getOutputScaleX();
-      Pen pen = new CanvasPen(out, scale);
-      pen.text(
-          Integer.toString(line),
-          46,
-          12,
-          new Pen.Font(11, false, true),
-          palette.quiet(),
-          Pen.Anchor.END);
-      FindingMark mark = marks.get(line);
-      if (mark != null) {
-        Marks.draw(
-            pen,
-            palette,
-            mark.finding().level(),
-            mark.finding().acceptedBecause().isPresent(),
-            48 + MARGIN / 2,
-            8,
-            10);
-      }
-      setAccessibleText(
-          "line "
-              + line
-              + ", "
-              + words
-              + (mark == null
-                  ? ""
-                  : ", " + mark.finding().level().word() + " " + mark.finding().rule()));
+  private void drawRow(Pen pen, Palette palette, int line, double y) {
+    pen.text(Integer.toString(line), NUMBER, y + BASE, NUMBERS, palette.quiet(), Pen.Anchor.END);
+    FindingMark mark = marks.get(line);
+    if (mark != null) {
+      Marks.draw(
+          pen,
+          palette,
+          mark.finding().level(),
+          mark.finding().acceptedBecause().isPresent(),
+          MARK,
+          y + LineList.ROW / 2,
+          10);
     }
+    pen.text(text(line), TEXT, y + BASE, Pen.Font.CODE, palette.ink(), Pen.Anchor.START);
+  }
+
+  private String told(int line) {
+    FindingMark mark = marks.get(line);
+    String finding =
+        mark == null ? "" : ", " + mark.finding().level().word() + " " + mark.finding().rule();
+    return "line " + line + ", " + text(line) + finding;
   }
 
   // Export.
@@ -304,43 +252,16 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
 
   @Override
   public double exportHeight() {
-    return Math.max(200, getHeight());
+    return Math.max(200, list.getHeight());
   }
 
   @Override
   public void drawTo(Pen pen, Palette palette) {
-    int first = firstShown();
-    int rows = (int) (exportHeight() / ROW);
-    int selected = list.getSelectionModel().getSelectedIndex();
-    for (int k = 0; k < rows && first + k < numbers.size(); k++) {
-      int line = first + k + 1;
-      double y = k * ROW;
-      if (line - 1 == selected) {
-        pen.rectangle(0, y, exportWidth(), ROW, (palette.cursor() & 0xFFFFFF) | 0x33000000);
-      }
-      pen.text(
-          Integer.toString(line),
-          60,
-          y + 14,
-          new Pen.Font(11, false, true),
-          palette.quiet(),
-          Pen.Anchor.END);
-      FindingMark mark = marks.get(line);
-      if (mark != null) {
-        Level level = mark.finding().level();
-        boolean accepted = mark.finding().acceptedBecause().isPresent();
-        Marks.draw(pen, palette, level, accepted, 69, y + 10, 10);
-      }
-      pen.text(now(line), 84, y + 14, Pen.Font.CODE, palette.ink(), Pen.Anchor.START);
-    }
-  }
-
-  private String now(int line) {
+    exporting = true;
     try {
-      Optional<Program> program = program();
-      return program.isEmpty() ? "" : program.get().lines().read(line);
-    } catch (IOException e) {
-      return "";
+      list.draw(pen, palette, exportWidth());
+    } finally {
+      exporting = false;
     }
   }
 
