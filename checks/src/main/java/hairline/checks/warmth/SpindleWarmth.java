@@ -458,6 +458,9 @@ public final class SpindleWarmth implements EventSink {
       best.turn();
       if (!blockDeletable) {
         withoutDeletable.turn();
+      } else if (worst.valid()) {
+        // It may be what ends a stop, so that the warm-up before it lasts.
+        noteDeletable(at);
       }
     } else {
       if (!worst.valid()) {
@@ -676,7 +679,9 @@ public final class SpindleWarmth implements EventSink {
     if (!inRun) {
       inRun = true;
       run = run.next(at);
-      deletableAt = Optional.empty();
+      if (!worst.valid() || withoutDeletable.valid()) {
+        deletableAt = Optional.empty();
+      }
       deletableInRun = Optional.empty();
     }
   }

@@ -524,6 +524,20 @@ class SpindleWarmthTest {
       assertValid().isEqualTo(Answer.YES);
     }
 
+    /** 720 s that may have passed are valid through two stops of 700 s, slow turning between. */
+    @Test
+    void slowTurningEndsAStopInTheBestCaseToo() {
+      shop.program().m3(20000).dwellWithoutUnit().m5().dwell(700);
+      shop.program().m3(5000).dwell(1).m5().dwell(700).end();
+      assertValid().isEqualTo(Answer.UNKNOWN);
+      shop = new Shop(codeAt(5000), Shop.TIMES);
+      shop.program().m3(20000).dwellWithoutUnit().m5().dwell(700).warmUp().dwell(700).end();
+      assertValid().isEqualTo(Answer.UNKNOWN);
+      shop = new Shop();
+      shop.program().m3(20000).dwellWithoutUnit().m5().dwell(1401).end();
+      assertValid().isEqualTo(Answer.NO);
+    }
+
     @Test
     void aStopOfUnknownLength() {
       shop.program().m3(20000).dwell(720).m5().dwellWithoutUnit().end();
@@ -681,6 +695,41 @@ class SpindleWarmthTest {
     }
 
     @Test
+    void aCodeBehindADeletableStretchOfTheRun() {
+      shop.program().deletable().m3(20000).dwell(10).deletable().warmUp().end();
+      assertHangsOn(1);
+      shop = new Shop();
+      // Too slow to warm, the run counts for nothing: the code is the first it hangs on.
+      shop.program().m3(19999).deletable().dwell(10).deletable().s(20000).deletable().warmUp();
+      shop.program().end();
+      assertHangsOn(3);
+    }
+
+    @Test
+    void aWarmUpThatHangsOnADeletableBlockGoesOnSoInTheNextRun() {
+      shop.program().m3(20000).deletable().dwell(300).dwell(420).m5().dwell(100);
+      shop.program().m3(20000).dwell(1).end();
+      assertHangsOn(2);
+    }
+
+    @Test
+    void aSlowRunEndsAStopOfTheFirmSpindleToo() {
+      shop.program().m3(20000).dwell(720).m5().dwell(700).m3(5000).dwell(1).m5().dwell(700).end();
+      assertFirm();
+      shop = new Shop(codeAt(5000), Shop.TIMES);
+      shop.program().m3(20000).dwell(720).m5().dwell(700).warmUp().dwell(700).end();
+      assertFirm();
+    }
+
+    @Test
+    void aDeletableSlowCodeEndsNoStopOfTheFirmSpindle() {
+      shop = new Shop(codeAt(5000), Shop.TIMES);
+      shop.program().m3(20000).dwell(720).m5().dwell(700).deletable();
+      shop.program().warmUp().dwell(700).end();
+      assertHangsOn(5);
+    }
+
+    @Test
     void aBrokenOffRunIsForgotten() {
       shop.program().deletable().m3(20000).dwell(10).m5().dwell(61).deletable().warmUp().end();
       assertHangsOn(5);
@@ -740,6 +789,22 @@ class SpindleWarmthTest {
       assertThat(run().atSpeed().atLeastSeconds()).isEqualTo(200);
       assertThat(run().fastestRpm()).hasValue(20000);
       assertThat(run().optionalStopAt()).isEmpty();
+    }
+
+    @Test
+    void upToTheStartOfTheMoveInHand() {
+      shop.program().m3(20000).g0(0, 0, 0).g1(10, 0, 0, 10).g1(20, 0, 0, 10);
+      assertThat(run().turning().atLeastSeconds()).isEqualTo(60);
+      assertThat(shop.warmth().runNumber()).isEqualTo(1);
+      shop.program().m5().dwell(61).m3(20000).dwell(1);
+      assertThat(shop.warmth().runNumber()).isEqualTo(2);
+    }
+
+    @Test
+    void speedZeroIsNoRun() {
+      shop.program().m3(0).dwell(60).end();
+      assertThat(run().number()).isZero();
+      assertThat(run().turning().atLeastSeconds()).isZero();
     }
 
     @Test
