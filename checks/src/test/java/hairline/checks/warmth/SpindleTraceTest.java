@@ -140,7 +140,7 @@ class SpindleTraceTest {
             first(points, p -> -rpm(p)),
             first(points, SpindleTraceTest::um),
             first(points, p -> -um(p)));
-    return points.stream().filter(p -> stay.stream().anyMatch(s -> s == p)).toList();
+    return points.stream().filter(p -> stay.contains(p)).toList();
   }
 
   /** The first of those with the smallest value. */
