@@ -72,7 +72,7 @@ final class CycleMotions {
     for (String why : refusals) {
       control.refuse(span, code.text(), why);
     }
-    forgetRotary(words);
+    forgetRotary(words, span);
     if (!refusals.isEmpty()) {
       forgetting.namedAxes(words);
       forgetting.axis(plane.normal());
@@ -82,12 +82,14 @@ final class CycleMotions {
     run(now, numbers, span);
   }
 
-  private void forgetRotary(BlockWords words) {
+  /** Rotary axes are not followed in a cycle. */
+  private void forgetRotary(BlockWords words, Span span) {
     for (Axis axis : Axis.values()) {
       if (!axis.linear() && words.hasAny(axis.name())) {
-        tip.forget(axis);
+        forgetting.axis(axis);
       }
     }
+    forgetting.tell(span);
   }
 
   private Coordinate stands(Axis axis) {
