@@ -63,6 +63,7 @@ public final class Window implements AutoCloseable {
   private Optional<FileTime> readAt = Optional.empty();
   private Optional<int[]> returnTo = Optional.empty();
   private boolean settled = true;
+  private boolean blockDue;
   private int ticks;
 
   /**
@@ -212,6 +213,10 @@ public final class Window implements AutoCloseable {
       }
       tell();
     }
+    if (blockDue) {
+      // Its line has been read meanwhile, for the program's own pane.
+      tell();
+    }
     if (++ticks % TICKS_BETWEEN_LOOKS == 0) {
       status.setChanged(!changedAt(program.get().file()).equals(readAt));
     }
@@ -245,7 +250,9 @@ public final class Window implements AutoCloseable {
     int line = moves.line(cursor);
     String block = "";
     if (moves.file(cursor) == 0) {
-      block = program.get().lines().ifRead(line).orElse("");
+      Optional<String> text = program.get().lines().ifRead(line);
+      block = text.orElse("");
+      blockDue = text.isEmpty();
     }
     Optional<Operation> operation = program.get().operationOf(cursor);
     long depth = moves.value(Trace.DEPTH, cursor);

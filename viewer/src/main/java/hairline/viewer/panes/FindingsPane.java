@@ -49,6 +49,7 @@ public final class FindingsPane extends BorderPane implements Exported {
   private final TableView<FindingMark> table = new TableView<>();
   private final TextField filter = new TextField();
   private final Label count = new Label();
+  private final Label empty = new Label();
   private final VBox page = new VBox(6);
   private final ScrollPane scroll = new ScrollPane(page);
   private Optional<Program> filledFrom = Optional.empty();
@@ -60,7 +61,7 @@ public final class FindingsPane extends BorderPane implements Exported {
     setId("findings");
     table.setId("findings-table");
     table.setAccessibleText("Findings");
-    table.setPlaceholder(new Label("no findings"));
+    table.setPlaceholder(empty);
     filter.setId("filter");
     filter.setPromptText("filter: rule, level, text or line");
     filter.setAccessibleText("Filter of findings");
@@ -98,15 +99,15 @@ public final class FindingsPane extends BorderPane implements Exported {
 
   private void columns() {
     TableColumn<FindingMark, FindingMark> level =
-        column("level", 92, mark -> mark, (a, b) -> byLevel(b, a));
+        column("level", 90, mark -> mark, (a, b) -> byLevel(b, a));
     level.setCellFactory(c -> new LevelCell());
     TableColumn<FindingMark, String> rule =
-        column("rule", 176, mark -> mark.finding().rule(), String::compareTo);
-    TableColumn<FindingMark, String> line = column("line", 44, this::place, FindingsPane::byNumber);
+        column("rule", 170, mark -> mark.finding().rule(), String::compareTo);
+    TableColumn<FindingMark, String> line = column("line", 60, this::place, FindingsPane::byNumber);
     TableColumn<FindingMark, String> figure =
-        column("figure", 92, mark -> text(mark.found(), mark.allowed()), String::compareTo);
+        column("figure", 86, mark -> text(mark.found(), mark.allowed()), String::compareTo);
     TableColumn<FindingMark, String> limit =
-        column("limit", 84, mark -> text(mark.allowed(), mark.found()), String::compareTo);
+        column("limit", 78, mark -> text(mark.allowed(), mark.found()), String::compareTo);
     for (TableColumn<FindingMark, String> right : List.of(line, figure, limit)) {
       right.getStyleClass().add("right");
     }
@@ -245,6 +246,9 @@ public final class FindingsPane extends BorderPane implements Exported {
   }
 
   private void recount() {
+    boolean checked = shared.program().get().flatMap(Program::result).isPresent();
+    empty.setText(
+        !checked ? "not checked" : all.isEmpty() ? "no findings" : "the filter leaves none");
     count.setText(
         filtered.size() == all.size()
             ? Integer.toString(all.size())
