@@ -139,7 +139,7 @@ final class BriefCommand implements Action {
       }
       return;
     }
-    Path target = OutputFile.checked(output, one.path().stream().toList());
+    Path target = OutputFile.checkedReport(output, one.path().stream().toList());
     try (OutputFile file = OutputFile.open(target)) {
       try {
         writing.to(file.stream());

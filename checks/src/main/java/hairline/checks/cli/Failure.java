@@ -70,6 +70,10 @@ enum Failure {
       ExitStatus.USAGE,
       "refused to write `%s` over an input of this run",
       "name another file for the output"),
+  OUTPUT_IS_SOURCE(
+      ExitStatus.USAGE,
+      "refused to write `%s` over a file that its name calls a part program or a setup sheet",
+      "name another file for the output; if that one is to go, take it away first"),
   OUTPUT_TWICE(
       ExitStatus.USAGE,
       "two reports would be written to `%s`",

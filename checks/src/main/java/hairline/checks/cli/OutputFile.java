@@ -13,12 +13,18 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * A file that is there whole or not at all: written beside under another name, then moved. What is
  * no regular file, such as a device, is written to as it is.
  */
 final class OutputFile implements AutoCloseable {
+  private static final List<String> SHEET_ENDINGS = List.of("yaml", "yml");
+
+  /** A subprogram may stand in a file of its number without an ending. */
+  private static final Pattern SUBPROGRAM = Pattern.compile("o?[0-9]+");
+
   private static final int NAMES_TRIED = 10_000;
 
   private final Path target;
@@ -60,6 +66,38 @@ final class OutputFile implements AutoCloseable {
       }
     }
     return file;
+  }
+
+  /**
+   * Whether a report may be written there. It replaces an older report, but nothing that looks like
+   * a program, a subprogram or a sheet: a program may call files, and a sheet name others, that are
+   * read only later.
+   *
+   * @param inputs files that must stay as they are
+   * @throws Failed if not
+   */
+  static Path checkedReport(String name, List<Path> inputs) throws Failed {
+    Path file = checked(name, inputs);
+    if (Files.isRegularFile(file) && (isSource(file) || isSource(realPath(file)))) {
+      throw Failed.of(Failure.OUTPUT_IS_SOURCE, name);
+    }
+    return file;
+  }
+
+  private static Path realPath(Path file) {
+    try {
+      return file.toRealPath();
+    } catch (IOException e) {
+      return file;
+    }
+  }
+
+  private static boolean isSource(Path file) {
+    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+    String ending = name.substring(name.lastIndexOf('.') + 1);
+    return Inputs.ENDINGS.contains(ending)
+        || SHEET_ENDINGS.contains(ending)
+        || SUBPROGRAM.matcher(name).matches();
   }
 
   /** Whether both lead to one file, there or not yet. */

@@ -33,7 +33,7 @@ final class Reports implements AutoCloseable {
           throw Failed.of(Failure.REPORT_WITHOUT_FILE, text);
         }
         ReportFormat format = format(text.substring(0, equals));
-        Path file = OutputFile.checked(text.substring(equals + 1), inputs);
+        Path file = OutputFile.checkedReport(text.substring(equals + 1), inputs);
         if (all.stream().anyMatch(other -> OutputFile.same(other.file(), file))) {
           throw Failed.of(Failure.OUTPUT_TWICE, text.substring(equals + 1));
         }

@@ -80,7 +80,7 @@ final class WindowCommand implements Action {
     Optional<Path> target =
         svg == null
             ? Optional.empty()
-            : Optional.of(OutputFile.checked(svg, one.path().stream().toList()));
+            : Optional.of(OutputFile.checkedReport(svg, one.path().stream().toList()));
     CutsOfOperations cuts = new CutsOfOperations(sheet);
     ProgramResult result = one.read(() -> one.check(ProgramCheck.of(Selection.ALL), sheet, cuts));
     List<CuttingWindow> windows = WindowSolver.solve(cuts, target.isPresent());

@@ -239,6 +239,23 @@ class ExitStatusTest {
     refused(Ran.of(line.split(" ")), line.contains("@") ? 3 : 2, part);
   }
 
+  /** A sheet names other files, and a program calls some, that are read only later. */
+  @Test
+  void noReportReplacesWhatLooksLikeAProgramOrASheet() throws IOException {
+    for (String name : List.of("other.nc", "tools.yaml", "O77", "77.NC", "7001")) {
+      Path source = folder.resolve(name);
+      Files.writeString(source, "kept");
+      refused(check(clean, "--report", "json=" + source), 2, "calls a part program");
+      refused(
+          Ran.of("brief", clean.toString(), "-o", source.toString()), 2, "calls a part program");
+      assertThat(source).hasContent("kept");
+    }
+    Path report = folder.resolve("report.json");
+    Files.writeString(report, "an older one");
+    assertThat(check(clean, "--report", "json=" + report).status()).isZero();
+    assertThat(Files.readString(report)).contains("schemaVersion");
+  }
+
   @Test
   void aValueSetFromOutsideCounts() {
     assertThat(check(faulty, "--set", "machine.resolution=0.01 um").status()).isZero();
