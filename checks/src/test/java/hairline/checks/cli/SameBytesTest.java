@@ -50,7 +50,7 @@ class SameBytesTest {
   }
 
   @ParameterizedTest
-  @EnumSource(names = {"TEXT", "JSON", "SARIF", "JUNIT"})
+  @EnumSource(names = {"TEXT", "JSON", "SARIF", "JUNIT", "HTML"})
   void placeOrderAndWorkersChangeNothing(ReportFormat format) {
     Locale locale = Locale.getDefault();
     TimeZone zone = TimeZone.getDefault();
