@@ -273,7 +273,9 @@ public final class SpindleWarmth implements EventSink {
       begin(event);
     }
     next.accept(event);
-    lastAt = event.at();
+    if (!(event instanceof Event.BlockStarted)) {
+      lastAt = event.at();
+    }
   }
 
   private void begin(Event event) {

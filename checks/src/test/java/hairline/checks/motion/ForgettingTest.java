@@ -78,6 +78,9 @@ class ForgettingTest {
     assertThat(moves.get(2).from().knows(Axis.X)).isTrue();
     assertThat(moves.get(3).from().knows(Axis.X)).isFalse();
     assertThat(moves.get(4).from().knows(Axis.X)).isTrue();
+    // G54 is moved by 5 mm, so that its X6 is where X1 was; of the unknown one nothing is known.
+    assertThat(Runs.moves(PLACE, "G10 L20 P1 X5", "X6")).last().asString().startsWith("RAPID X1 ");
+    assertThat(Runs.moves(PLACE, "G10 L20 P1 X5", "G54 G55", "X6")).last().isEqualTo("RAPID X6");
   }
 
   @Test
@@ -258,7 +261,7 @@ class ForgettingTest {
 
   @Test
   void codesMayBeWorkedOut() {
-    assertThat(Runs.moves("G[0] X1")).containsExactly("RAPID X1");
+    assertThat(Runs.moves("G[1-1] X1")).containsExactly("RAPID X1");
     assertThat(Runs.moves("G[2-1] X1 F1")).containsExactly("LINE X1");
     assertThat(Runs.only(Event.CodeUnknown.class, "G[0-1]").code()).isEqualTo("G[...]");
     assertThat(Runs.only(Event.CodeUnknown.class, "G[214748365]").code()).isEqualTo("G214748365");

@@ -259,4 +259,71 @@ class GrowthFollowerTest {
         .extracting(Doubt::reason)
         .contains("the unit of a dwell is not known");
   }
+
+  /** 3 min at 10000 and 6 min at 20000 rpm: 12 µm in the end, less than 10 µm to come. */
+  @Test
+  void aFirmLadderHangsOnNothing() {
+    Shop shop = ladder(10);
+    shop.program().m3(10_000).dwell(180).s(20_000).dwell(360).end();
+    assertThat(shop.warmth().warmUp().valid()).isEqualTo(Answer.YES);
+    assertThat(shop.warmth().warmUp().deletableAt()).isEmpty();
+    // A stop of unknown length may be too long for it, or not.
+    shop.program().m5().dwellWithoutUnit().end();
+    assertThat(shop.warmth().warmUp().valid()).isEqualTo(Answer.UNKNOWN);
+  }
+
+  @Test
+  void aDeletableStepOfALadderIsWhatItHangsOn() {
+    Shop shop = ladder(10);
+    shop.program().m3(10_000).deletable().dwell(180);
+    int deletable = shop.program().line();
+    shop.program().s(20_000).dwell(360).end();
+    assertThat(shop.warmth().warmUp().valid()).isEqualTo(Answer.YES);
+    assertThat(shop.warmth().warmUp().deletableAt().map(Place::line)).contains(deletable);
+  }
+
+  /** Whatever a code without meaning did, it did behind the 300 s of the move. */
+  @Test
+  void aMoveBeforeACodeWithoutMeaningBoundsNothing() {
+    WarmUpDemand d = Shop.DEMAND;
+    WarmUpDemand unnamed =
+        new WarmUpDemand(
+            d.timeSeconds(),
+            d.minRpm(),
+            d.codeRpm(),
+            d.validForSeconds(),
+            d.idleSeconds(),
+            d.before(),
+            false);
+    Shop shop = new Shop(unnamed, Shop.TIMES, Optional.of(FIGURES));
+    shop.program().m3(30_000).g0(0, 0, 0).g1(50, 0, 0, 10).unknownCode().end();
+    Band bounds = shop.warmth().growth().orElseThrow().sinceCold().boundsUm().orElseThrow();
+    assertThat(bounds.low()).isCloseTo(0, within(1e-9));
+    assertThat(bounds.high()).isCloseTo(36, within(1e-9));
+  }
+
+  /** Warmed up before at a speed that is not known: nothing from 0 to 60000 rpm is excluded. */
+  @Test
+  void aWarmUpBeforeAtAnUnknownSpeedIsADoubt() {
+    GrowthFigures f = FIGURES;
+    GrowthFigures before =
+        new GrowthFigures(
+            f.atRpm(),
+            f.amountUm(),
+            f.timeConstantS(),
+            f.exponent(),
+            0,
+            f.slowestRpm(),
+            f.fastestRpm(),
+            true,
+            OptionalDouble.empty(),
+            OptionalDouble.empty());
+    Drift grown = turning(follower(before), 30_000).sinceCold();
+    assertThat(grown.boundsUm().orElseThrow().low()).isCloseTo(0, within(1e-9));
+    assertThat(grown.boundsUm().orElseThrow().high()).isCloseTo(36, within(1e-9));
+    assertThat(grown.doubts())
+        .extracting(Doubt::reason)
+        .containsExactly("the speed of the warm-up before the program is not known");
+    assertThat(turning(follower(FIGURES), 30_000).sinceCold().doubts()).isEmpty();
+  }
 }

@@ -661,6 +661,17 @@ class SpindleWarmthTest {
       assertHangsOn(2);
     }
 
+    /** 120 mm at 10 mm/min are 720 s. */
+    @Test
+    void aMoveBeforeADeletableBlockIsFirm() {
+      shop.program().m3(20000).g0(0, 0, 0).g1(120, 0, 0, 10).deletable().g1(121, 0, 0, 10).end();
+      assertFirm();
+      assertThat(line(warmUp().since())).hasValue(3);
+      shop = new Shop();
+      shop.program().m3(20000).g0(0, 0, 0).g1(120, 0, 0, 10).dwell(5).end();
+      assertThat(line(warmUp().since())).hasValue(3);
+    }
+
     @Test
     void aDeletableDwellThatIsNotNeeded() {
       shop.program().m3(20000).deletable().dwell(720).dwell(720).end();
@@ -798,6 +809,28 @@ class SpindleWarmthTest {
       assertThat(shop.warmth().runNumber()).isEqualTo(1);
       shop.program().m5().dwell(61).m3(20000).dwell(1);
       assertThat(shop.warmth().runNumber()).isEqualTo(2);
+    }
+
+    /** What a move turned before counts as turning, whatever stops the spindle behind it. */
+    @Test
+    void movesRightBeforeAStopCount() {
+      for (String stop : new String[] {"M6", "M71"}) {
+        shop = new Shop(codeAt(20000), Shop.TIMES);
+        shop.program().m3(5000).g0(0, 0, 0).g1(10, 0, 0, 10);
+        if (stop.equals("M6")) {
+          shop.program().m6(3);
+        } else {
+          shop.program().warmUp();
+        }
+        shop.program().end();
+        double code = stop.equals("M71") ? 720 : 0;
+        assertThat(run().turning().atLeastSeconds()).as(stop).isEqualTo(60 + code);
+        assertThat(run().atSpeed().atLeastSeconds()).as(stop).isEqualTo(code);
+      }
+      // 720 s warm it up, and the operator takes longer than any limit.
+      shop = new Shop();
+      shop.program().m3(20000).g0(0, 0, 0).g1(120, 0, 0, 10).stop("M0").end();
+      assertThat(line(warmUp().expiredAt())).hasValue(4);
     }
 
     @Test
