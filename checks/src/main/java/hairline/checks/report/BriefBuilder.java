@@ -170,14 +170,13 @@ final class BriefBuilder {
       facts.add(
           new Fact(
               "where",
-              Words.line(result, finding.at())
-                  + (finding.count() > 1 ? ", " + finding.count() + " times" : "")
+              Words.worstLine(result, finding)
                   + ", "
                   + finding.rule()
                   + (Words.blockDelete(finding).isEmpty()
                       ? ""
                       : ", " + Words.blockDelete(finding))));
-      finding.first().cure().ifPresent(cure -> facts.add(new Fact("cure", cure)));
+      finding.worst().cure().ifPresent(cure -> facts.add(new Fact("cure", cure)));
       parts.add(new Found(finding.level().word(), finding.worst().message(), facts));
     }
     if (!result.accepted().isEmpty()) {

@@ -164,8 +164,8 @@ final class ComparisonHtml {
     return new Fact(
         "where",
         "line "
-            + ComparisonText.place(result, finding.at())
-            + (finding.count() > 1 ? ", " + finding.count() + " times" : "")
+            + ComparisonText.place(result, finding.worst().at())
+            + (finding.count() > 1 ? ", the worst of " + finding.count() : "")
             + ", "
             + finding.rule());
   }

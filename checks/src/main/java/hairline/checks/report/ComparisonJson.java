@@ -182,7 +182,7 @@ final class ComparisonJson {
     json.writeStringField("level", finding.level().word());
     JsonText.text(json, "message", finding.worst().message());
     json.writeNumberField("count", finding.count());
-    place("at", result, finding.at());
+    place("at", result, finding.worst().at());
     json.writeEndObject();
   }
 }

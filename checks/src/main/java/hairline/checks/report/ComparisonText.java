@@ -326,8 +326,8 @@ final class ComparisonText {
         + " "
         + finding.rule()
         + ", line "
-        + place(result, finding.at())
-        + (finding.count() > 1 ? ", " + finding.count() + " times" : "")
+        + place(result, finding.worst().at())
+        + (finding.count() > 1 ? ", the worst of " + finding.count() : "")
         + ": "
         + finding.worst().message();
   }

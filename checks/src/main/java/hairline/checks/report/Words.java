@@ -68,6 +68,25 @@ final class Words {
     return finding.worst().cure().filter(cure -> !finding.first().cure().equals(Optional.of(cure)));
   }
 
+  /**
+   * The line of the worst occurrence, and how many there are from which line on: "line 99, the
+   * worst of 12 from line 97 on".
+   */
+  static String worstLine(ProgramResult result, Finding finding) {
+    String worst = line(result, finding.worst().at());
+    if (finding.count() <= 1) {
+      return worst;
+    }
+    return finding.worst().at().equals(finding.at())
+        ? worst + ", " + finding.count() + " times"
+        : worst
+            + ", the worst of "
+            + finding.count()
+            + " from "
+            + line(result, finding.at())
+            + " on";
+  }
+
   /** "line 12", with the file where it is another than the program's own. */
   static String line(ProgramResult result, Place place) {
     return place.file() == 0
