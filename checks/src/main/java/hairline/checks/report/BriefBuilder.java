@@ -524,7 +524,7 @@ final class BriefBuilder {
     }
     byFeature.forEach((name, areas) -> row(rows, "elsewhere", "", areas));
     if (!known) {
-      parts.add(new Items(List.of("the surface left is not known, or nothing is cut")));
+      parts.add(new Items(List.of("the surface left is not known, or nothing is known to be cut")));
     }
     if (!rows.isEmpty()) {
       parts.add(
@@ -625,7 +625,7 @@ final class BriefBuilder {
     }
     List<Part> parts = new ArrayList<>();
     if (rows.isEmpty()) {
-      parts.add(new Items(List.of("no fine cut")));
+      parts.add(new Items(List.of("no fine cut is known")));
     } else if (!timeline.growthTold()) {
       parts.add(
           new Items(List.of("growth is not known: machine.spindle.growth is not on the sheet")));

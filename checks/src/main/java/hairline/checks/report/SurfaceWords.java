@@ -10,7 +10,7 @@ import java.math.RoundingMode;
 /** Phrases and numbers about the part left that several formats share. */
 final class SurfaceWords {
   /** Why there is nothing to see. */
-  static final String NOTHING = "nothing is cut, and the sheet gives no stock: nothing to show";
+  static final String NOTHING = "no cut is known, and the sheet gives no stock: nothing to show";
 
   private static final int MM_DIGITS = 9;
   private static final int UM_DIGITS = 6;

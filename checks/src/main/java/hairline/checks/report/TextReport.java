@@ -138,7 +138,7 @@ final class TextReport implements ReportWriter {
       labelled(
           "budget",
           Paint.QUIET,
-          "none: no step is found to draw one up for, or budget-exceeds-tolerance is not asked");
+          "none: no step is known to draw one up for, or budget-exceeds-tolerance is not asked");
     }
     int shown = BudgetText.shown(tables.size(), options.verbose());
     for (BudgetText.Table table : tables.subList(0, shown)) {

@@ -58,7 +58,7 @@ public record SurfaceDifference(
               : not(
                   offset,
                   Double.NaN,
-                  "nothing is cut under this offset "
+                  "nothing is known to be cut under this offset "
                       + (a.isPresent() ? "in the program after" : "in the program before"));
       if (!difference.none()) {
         all.add(difference);

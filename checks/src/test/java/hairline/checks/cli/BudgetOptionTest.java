@@ -46,6 +46,6 @@ class BudgetOptionTest {
         .contains("budget  line ", "reckoned from", "if halved");
     assertThat(Ran.of("check", ONE_RULE, DEMO).out()).doesNotContain("reckoned from");
     assertThat(Ran.of("check", "--only=syntax", "--budget", DEMO).out())
-        .contains("budget  none: no step is found");
+        .contains("budget  none: no step is known");
   }
 }
