@@ -203,7 +203,9 @@ final class Actions {
         .append(" over the height axis the heights. A drag moves the plot, a double click shows")
         .append(
             " all, a click sets the cursor, the arrows left and right move it. In the plan a drag draws a section or moves its")
-        .append(" ends; with Ctrl or the right button it moves the plan.\n\n");
+        .append(" ends; with Ctrl or the right button it moves the plan. In the program the arrows")
+        .append(
+            " up and down go from line to line, left and right show the rest of long lines.\n\n");
     for (MenuItem item : all) {
       if (item.getAccelerator() != null) {
         text.append(item.getAccelerator().getDisplayText())

@@ -403,6 +403,29 @@ class WindowTest extends Screen {
     assertThat(cursor()).isEqualTo(before - 1);
   }
 
+  @Test
+  void linesAreWalkedByArrowsAndLongOnesShifted() throws IOException {
+    Program program = open(Programs.FAULTY);
+    onScreen(
+        () -> {
+          window.goToLine(50);
+          window.panes().focus(1);
+          return true;
+        });
+    type(KeyCode.DOWN);
+    assertThat(program.moves().line(cursor())).isEqualTo(51);
+    type(KeyCode.RIGHT);
+    type(KeyCode.RIGHT);
+    Path svg = folder.resolve("program.svg");
+    onScreen(
+        () -> {
+          window.save(window.panes().program(), Saving.Format.SVG, svg);
+          return true;
+        });
+    // Text begins at 74 and was shifted twice by 60.
+    assertThat(Files.readString(svg)).contains("<text x=\"-46\"");
+  }
+
   // Looks.
 
   @Test

@@ -27,11 +27,17 @@ final class LineList extends Region {
   static final double ROW = 20;
 
   private static final int ROWS_A_TURN = 3;
+  private static final double SHIFT = 60;
+  private static final double LONGEST = 20_000;
 
   /** Draws a row and tells it. */
   interface Rows {
-    /** Draws a row, its upper edge at Y. */
-    void draw(Pen pen, Palette palette, int row, double y, double width);
+    /**
+     * Draws a row, its upper edge at Y.
+     *
+     * @param shift how far its text is moved to the left
+     */
+    void draw(Pen pen, Palette palette, int row, double y, double shift, double width);
 
     /** A row in words. */
     String words(int row);
@@ -43,6 +49,7 @@ final class LineList extends Region {
   private final ScrollBar bar = new ScrollBar();
   private final IntegerProperty selected = new SimpleIntegerProperty(-1);
   private int count;
+  private double shift;
   private boolean due;
 
   LineList(Shared shared, Rows rows) {
@@ -84,6 +91,7 @@ final class LineList extends Region {
   void setCount(int rowsNow) {
     if (rowsNow != count) {
       count = rowsNow;
+      shift = rowsNow == 0 ? 0 : shift;
       redraw();
     }
   }
@@ -117,9 +125,19 @@ final class LineList extends Region {
   }
 
   private void scrolled(ScrollEvent event) {
+    if (event.getDeltaX() != 0) {
+      shiftBy(-event.getDeltaX());
+      event.consume();
+      return;
+    }
     double turns = event.getMultiplierY() == 0 ? 1 : event.getDeltaY() / event.getMultiplierY();
     scrollTo((int) Math.round(bar.getValue() - turns * ROWS_A_TURN));
     event.consume();
+  }
+
+  private void shiftBy(double pixels) {
+    shift = Math.max(0, Math.min(LONGEST, shift + pixels));
+    redraw();
   }
 
   private void pressed(MouseEvent event) {
@@ -138,6 +156,8 @@ final class LineList extends Region {
       case DOWN -> select(now + 1);
       case PAGE_UP -> select(Math.max(0, now - inSight()));
       case PAGE_DOWN -> select(Math.min(count - 1, now + inSight()));
+      case LEFT -> shiftBy(-SHIFT);
+      case RIGHT -> shiftBy(SHIFT);
       case HOME -> select(0);
       case END -> select(count - 1);
       default -> {
@@ -196,7 +216,7 @@ final class LineList extends Region {
       if (first() + k == selected.get()) {
         pen.rectangle(0, k * ROW, width, ROW, (palette.cursor() & 0xFFFFFF) | 0x2B000000);
       }
-      rows.draw(pen, palette, first() + k, k * ROW, width);
+      rows.draw(pen, palette, first() + k, k * ROW, shift, width);
     }
   }
 

@@ -49,8 +49,9 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
             shared,
             new LineList.Rows() {
               @Override
-              public void draw(Pen pen, Palette palette, int row, double y, double width) {
-                drawRow(pen, palette, row + 1, y);
+              public void draw(
+                  Pen pen, Palette palette, int row, double y, double shift, double width) {
+                drawRow(pen, palette, row + 1, y, shift, width);
               }
 
               @Override
@@ -215,7 +216,7 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
     }
   }
 
-  private void drawRow(Pen pen, Palette palette, int line, double y) {
+  private void drawRow(Pen pen, Palette palette, int line, double y, double shift, double width) {
     pen.text(Integer.toString(line), NUMBER, y + BASE, NUMBERS, palette.quiet(), Pen.Anchor.END);
     FindingMark mark = marks.get(line);
     if (mark != null) {
@@ -228,7 +229,9 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
           y + LineList.ROW / 2,
           10);
     }
-    pen.text(text(line), TEXT, y + BASE, Pen.Font.CODE, palette.ink(), Pen.Anchor.START);
+    pen.clip(TEXT - 1, y, Math.max(1, width - TEXT), LineList.ROW);
+    pen.text(text(line), TEXT - shift, y + BASE, Pen.Font.CODE, palette.ink(), Pen.Anchor.START);
+    pen.unclip();
   }
 
   private String told(int line) {
