@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Handover implements EventSink {
   private static final int EVENTS_A_BATCH = 256;
-  private static final int BATCHES = 16;
+  private static final int BATCHES = 4;
 
   /** Events, some of which go to the sink for direct ones. */
   private static final class Batch {
