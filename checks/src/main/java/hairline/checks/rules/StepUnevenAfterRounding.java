@@ -8,7 +8,10 @@ import hairline.checks.motion.Place;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.stock.LevelReached;
+import hairline.checks.stock.PassLost;
 import hairline.checks.stock.StepFound;
+import hairline.checks.stock.StepLost;
+import hairline.checks.stock.Terrace;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -42,60 +45,166 @@ public final class StepUnevenAfterRounding implements Rule {
   /** So many blocks are remembered for which step-downs were told. */
   private static final int MOST_TOLD = 100_000;
 
+  /**
+   * What a pass takes.
+   *
+   * @param zPm where it runs, as stored
+   * @param writtenZPm where it runs, as written
+   * @param heightPm what it takes, from stored values
+   * @param writtenPm the same from values as written
+   * @param lost whether rounding put it onto a floor that was there already
+   */
+  private record Down(
+      Place at,
+      int operation,
+      String offset,
+      long zPm,
+      long writtenZPm,
+      long heightPm,
+      long writtenPm,
+      boolean lost) {
+
+    boolean follows(Down before) {
+      return before.operation == operation && before.offset.equals(offset);
+    }
+  }
+
+  /** A step of the finished part; of height 0 where rounding took it away. */
+  private record Step(
+      Place at, Terrace upper, Terrace lower, long heightPm, long writtenPm, String offset) {
+
+    Terrace later() {
+      return upper.levelId() > lower.levelId() ? upper : lower;
+    }
+  }
+
   /** What one run has seen. */
   private static final class Seen {
-    Optional<LevelReached> last = Optional.empty();
+    Optional<Down> last = Optional.empty();
     final Set<Place> told = new HashSet<>();
-    final Map<Integer, List<StepFound>> byUpper = new HashMap<>();
-    final Map<Integer, List<StepFound>> byLower = new HashMap<>();
+    final Map<Integer, List<Step>> byUpper = new HashMap<>();
+    final Map<Integer, List<Step>> byLower = new HashMap<>();
   }
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
     Seen seen = new Seen();
     on.event(LevelReached.class, level -> reached(context, seen, level));
-    on.event(StepFound.class, step -> found(context, seen, step));
+    on.event(PassLost.class, pass -> lost(context, seen, pass));
+    on.event(
+        StepFound.class,
+        step ->
+            stands(
+                context,
+                seen,
+                new Step(
+                    step.at(),
+                    step.upper(),
+                    step.lower(),
+                    step.heightPm(),
+                    step.writtenHeightPm(),
+                    step.offset())));
+    on.event(
+        StepLost.class,
+        step ->
+            stands(
+                context,
+                seen,
+                new Step(
+                    step.at(),
+                    step.upper(),
+                    step.lower(),
+                    0,
+                    step.writtenHeightPm(),
+                    step.offset())));
   }
 
   private static void reached(RuleContext context, Seen seen, LevelReached level) {
     if (level.again() || level.stepDownPm().isEmpty()) {
       return;
     }
-    seen.last
-        .filter(before -> follows(before, level))
-        .ifPresent(before -> judge(context, seen, before, level));
-    seen.last = Optional.of(level);
-  }
-
-  private static boolean follows(LevelReached before, LevelReached level) {
-    return before.operation() == level.operation() && before.offset().equals(level.offset());
-  }
-
-  private static void judge(
-      RuleContext context, Seen seen, LevelReached before, LevelReached level) {
-    if (before.writtenStepDownPm().isEmpty() || level.writtenStepDownPm().isEmpty()) {
+    if (level.writtenStepDownPm().isEmpty()) {
+      seen.last = Optional.empty();
       return;
     }
-    long written = level.writtenStepDownPm().getAsLong();
-    long stored = level.stepDownPm().getAsLong();
-    long storedBefore = before.stepDownPm().getAsLong();
-    if (uneven(before.writtenStepDownPm().getAsLong(), storedBefore, written, stored)) {
+    long height = level.stepDownPm().getAsLong();
+    // From a floor onto which a pass was rounded, the step as written is the one from that pass.
+    long written =
+        seen.last
+            .filter(
+                before ->
+                    before.lost
+                        && before.zPm - level.storedZPm() == height
+                        && before.operation == level.operation()
+                        && before.offset.equals(level.offset()))
+            .map(before -> before.writtenZPm - level.writtenZPm())
+            .orElse(level.writtenStepDownPm().getAsLong());
+    take(
+        context,
+        seen,
+        new Down(
+            level.at(),
+            level.operation(),
+            level.offset(),
+            level.storedZPm(),
+            level.writtenZPm(),
+            height,
+            written,
+            false));
+  }
+
+  /** A pass that was rounded onto a floor takes nothing, whatever was written. */
+  private static void lost(RuleContext context, Seen seen, PassLost pass) {
+    long from =
+        seen.last
+            .filter(
+                before ->
+                    before.zPm == pass.storedZPm()
+                        && before.operation == pass.operation()
+                        && before.offset.equals(pass.offset()))
+            .map(Down::writtenZPm)
+            .orElse(pass.floorWrittenZPm());
+    long written = from - pass.writtenZPm();
+    if (Math.abs(written) <= EQUAL_WITHIN_PM) {
+      return;
+    }
+    take(
+        context,
+        seen,
+        new Down(
+            pass.at(),
+            pass.operation(),
+            pass.offset(),
+            pass.storedZPm(),
+            pass.writtenZPm(),
+            0,
+            written,
+            true));
+  }
+
+  private static void take(RuleContext context, Seen seen, Down down) {
+    seen.last.filter(down::follows).ifPresent(before -> judge(context, seen, before, down));
+    seen.last = Optional.of(down);
+  }
+
+  private static void judge(RuleContext context, Seen seen, Down before, Down down) {
+    if (uneven(before.writtenPm, before.heightPm, down.writtenPm, down.heightPm)) {
       if (seen.told.size() < MOST_TOLD) {
-        seen.told.add(level.at());
+        seen.told.add(down.at());
       }
       context.report(
-          occurrence(context, level.at(), written, storedBefore, stored)
-              .fact("the step before begins at " + context.line(before.at(), level.at()))
-              .operation(level.operation()));
+          occurrence(context, down.at(), down.writtenPm, before.heightPm, down.heightPm)
+              .fact("the step before begins at " + context.line(before.at(), down.at()))
+              .operation(down.operation()));
     }
   }
 
   /** Two steps of the finished part follow each other where one ends on the level of the other. */
-  private static void found(RuleContext context, Seen seen, StepFound step) {
-    for (StepFound above : seen.byLower.getOrDefault(step.upper().levelId(), List.of())) {
+  private static void stands(RuleContext context, Seen seen, Step step) {
+    for (Step above : seen.byLower.getOrDefault(step.upper().levelId(), List.of())) {
       judge(context, seen, above, step);
     }
-    for (StepFound below : seen.byUpper.getOrDefault(step.lower().levelId(), List.of())) {
+    for (Step below : seen.byUpper.getOrDefault(step.lower().levelId(), List.of())) {
       judge(context, seen, step, below);
     }
     keep(context, seen.byUpper, step.upper().levelId(), step);
@@ -103,8 +212,8 @@ public final class StepUnevenAfterRounding implements Rule {
   }
 
   private static void keep(
-      RuleContext context, Map<Integer, List<StepFound>> steps, int levelId, StepFound step) {
-    List<StepFound> ofLevel = steps.computeIfAbsent(levelId, id -> new ArrayList<>());
+      RuleContext context, Map<Integer, List<Step>> steps, int levelId, Step step) {
+    List<Step> ofLevel = steps.computeIfAbsent(levelId, id -> new ArrayList<>());
     if (ofLevel.size() < MOST_STEPS_OF_A_LEVEL) {
       ofLevel.add(step);
     } else {
@@ -112,16 +221,15 @@ public final class StepUnevenAfterRounding implements Rule {
     }
   }
 
-  private static void judge(RuleContext context, Seen seen, StepFound above, StepFound below) {
-    StepFound later = above.later().levelId() > below.later().levelId() ? above : below;
+  private static void judge(RuleContext context, Seen seen, Step above, Step below) {
+    Step later = above.later().levelId() > below.later().levelId() ? above : below;
     if (!above.offset().equals(below.offset())
         || seen.told.contains(later.at())
-        || !uneven(
-            above.writtenHeightPm(), above.heightPm(), below.writtenHeightPm(), below.heightPm())) {
+        || !uneven(above.writtenPm(), above.heightPm(), below.writtenPm(), below.heightPm())) {
       return;
     }
     context.report(
-        occurrence(context, later.at(), below.writtenHeightPm(), above.heightPm(), below.heightPm())
+        occurrence(context, later.at(), below.writtenPm(), above.heightPm(), below.heightPm())
             .fact(
                 "levels side by side, stored at "
                     + Quantities.mm(above.upper().storedZPm())

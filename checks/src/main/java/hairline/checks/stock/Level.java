@@ -47,7 +47,12 @@ final class Level {
   }
 
   boolean is(Key other, long otherWrittenZPm) {
-    return key.equals(other) && Math.abs(writtenZPm - otherWrittenZPm) < SAME_WRITTEN_PM;
+    return key.equals(other) && writtenAlike(writtenZPm, otherWrittenZPm);
+  }
+
+  /** Whether two written values are one. */
+  static boolean writtenAlike(long onePm, long otherPm) {
+    return Math.abs(onePm - otherPm) < SAME_WRITTEN_PM;
   }
 
   void cutAt(Place place, int operation) {

@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class StepFinder {
   /**
-   * The border of two levels in one feature.
+   * The border of two levels in one feature. Of two that are equal as stored, the upper one is that
+   * with the smaller id.
    *
    * @param feature index among features, -1 for none
    */
@@ -41,12 +42,20 @@ final class StepFinder {
     int of(double x, double y);
   }
 
+  /** Tells of two levels of one height whether they were written differently. */
+  @FunctionalInterface
+  interface WrittenApart {
+    /** Whether they differ as written. */
+    boolean test(int oneId, int otherId);
+  }
+
   private static final int CELLS_OF_TERRACE = 2;
 
   private final HeightGrid grid;
   private final int mostAcross;
   private final int cap;
   private final FeatureAt features;
+  private final WrittenApart apart;
   private final Map<Border, Length> borders = new HashMap<>();
   private boolean capReached;
 
@@ -68,13 +77,16 @@ final class StepFinder {
    *
    * @param widestCornerPm the largest corner radius used
    * @param cap most borders kept
+   * @param apart which levels of one height count as two
    */
-  StepFinder(HeightGrid grid, double widestCornerPm, int cap, FeatureAt features) {
+  StepFinder(
+      HeightGrid grid, double widestCornerPm, int cap, FeatureAt features, WrittenApart apart) {
     this.grid = grid;
     // The foot of the wall, and the rounded edge that the last pass above left.
     this.mostAcross = 2 * (int) Math.ceil(widestCornerPm / grid.cellPm()) + CELLS_OF_TERRACE;
     this.cap = cap;
     this.features = features;
+    this.apart = apart;
   }
 
   boolean capReached() {
@@ -193,7 +205,7 @@ final class StepFinder {
     if (runId < 0 || runCells < CELLS_OF_TERRACE) {
       return;
     }
-    if (terraceSeen && runHeight != terraceHeight && runStart - terraceEnd <= mostAcross) {
+    if (terraceSeen && runStart - terraceEnd <= mostAcross && differs()) {
       border();
     }
     terraceSeen = true;
@@ -202,11 +214,15 @@ final class StepFinder {
     terraceEnd = runStart + runCells;
   }
 
+  private boolean differs() {
+    return runHeight != terraceHeight || (runId != terraceId && apart.test(runId, terraceId));
+  }
+
   private void border() {
     double middle = (terraceEnd + runStart) / 2.0 * grid.cellPm();
     double across = grid.centre(lineIndex);
     int feature = alongRow ? features.of(middle, across) : features.of(across, middle);
-    boolean down = terraceHeight > runHeight;
+    boolean down = terraceHeight == runHeight ? terraceId < runId : terraceHeight > runHeight;
     Border border = new Border(down ? terraceId : runId, down ? runId : terraceId, feature);
     Length length = borders.get(border);
     if (length == null) {

@@ -1,11 +1,13 @@
 package hairline.checks.stock;
 
+import hairline.checks.motion.Event;
 import hairline.checks.setup.Feature;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** The steps of the finished part, in the order in which they came to stand. */
 final class StepReport {
@@ -15,6 +17,8 @@ final class StepReport {
   private final StockModel model;
   private final FeatureAreas features;
   private final Levels levels;
+  private final List<StepFound> found = new ArrayList<>();
+  private final List<StepLost> lost = new ArrayList<>();
   private boolean capReached;
 
   StepReport(StockModel model, FeatureAreas features, Levels levels) {
@@ -28,36 +32,50 @@ final class StepReport {
     return capReached;
   }
 
+  /** Tells the steps, those that rounding took away among them. */
+  void tell(Consumer<Event> sink) {
+    int next = 0;
+    for (StepFound step : found) {
+      while (next < lost.size() && lost.get(next).later().levelId() < step.later().levelId()) {
+        sink.accept(lost.get(next++));
+      }
+      sink.accept(step);
+    }
+    lost.subList(next, lost.size()).forEach(sink);
+  }
+
   /**
-   * The steps under all offsets whose surface is known.
+   * Finds the steps under all offsets whose surface is known.
    *
    * @param widestCornerPm the largest corner radius that left a floor
    */
-  List<StepFound> of(Collection<Surface> surfaces, double widestCornerPm) {
-    List<StepFound> steps = new ArrayList<>();
+  void find(Collection<Surface> surfaces, double widestCornerPm) {
     for (Surface surface : surfaces) {
       if (!surface.lost()) {
-        add(surface, widestCornerPm, steps);
+        add(surface, widestCornerPm);
       }
     }
-    steps.sort(
+    found.sort(
         Comparator.comparingInt((StepFound step) -> step.later().levelId())
             .thenComparingInt(step -> step.earlier().levelId())
             .thenComparingInt(this::featureIndex));
-    return steps;
+    lost.sort(
+        Comparator.comparingInt((StepLost step) -> step.later().levelId())
+            .thenComparingInt(step -> step.upper().levelId() + step.lower().levelId()));
   }
 
   private int featureIndex(StepFound step) {
     return step.feature().map(model.features()::indexOf).orElse(-1);
   }
 
-  private void add(Surface surface, double widestCornerPm, List<StepFound> steps) {
+  private void add(Surface surface, double widestCornerPm) {
     StepFinder finder =
         new StepFinder(
             surface.grid,
             widestCornerPm,
             model.limits().steps(),
-            (x, y) -> features.at(x, y).map(model.features()::indexOf).orElse(-1));
+            (x, y) -> features.at(x, y).map(model.features()::indexOf).orElse(-1),
+            this::writtenApart);
     finder
         .find()
         .forEach(
@@ -65,11 +83,40 @@ final class StepReport {
               Terrace upper = terrace(border.upperId(), surface);
               Terrace lower = terrace(border.lowerId(), surface);
               double borderPm = length.cells() * model.cellPm();
-              if (borderPm >= shortestBorderPm(upper, lower)) {
-                steps.add(step(border, upper, lower, surface, borderPm / PM_PER_MM));
+              if (borderPm < shortestBorderPm(upper, lower)) {
+                return;
+              }
+              if (upper.storedZPm() == lower.storedZPm()) {
+                lose(upper, lower, surface.offset);
+              } else {
+                found.add(step(border, upper, lower, surface, borderPm / PM_PER_MM));
               }
             });
     capReached |= finder.capReached();
+  }
+
+  private boolean writtenApart(int oneId, int otherId) {
+    return oneId > 0
+        && otherId > 0
+        && !Level.writtenAlike(levels.get(oneId).writtenZPm, levels.get(otherId).writtenZPm);
+  }
+
+  /** A border in two features is one step. */
+  private void lose(Terrace one, Terrace other, String offset) {
+    boolean down = one.writtenZPm() > other.writtenZPm();
+    Terrace upper = down ? one : other;
+    Terrace lower = down ? other : one;
+    Terrace later = upper.levelId() > lower.levelId() ? upper : lower;
+    StepLost step =
+        new StepLost(
+            later.first().orElseThrow(),
+            upper,
+            lower,
+            upper.writtenZPm() - lower.writtenZPm(),
+            offset);
+    if (!lost.contains(step)) {
+      lost.add(step);
+    }
   }
 
   private StepFound step(

@@ -132,7 +132,8 @@ public final class StockStage implements EventSink {
     out.operationOver();
     walls.tell(out::put);
     StepReport report = new StepReport(model, features, levels);
-    report.of(surfaces.values(), widestCorner).forEach(out::put);
+    report.find(surfaces.values(), widestCorner);
+    report.tell(out::put);
     if (report.capReached()) {
       notFollowed.cap(at, "steps", model.limits().steps());
     }
@@ -343,6 +344,7 @@ public final class StockStage implements EventSink {
     }
     Path path = Path.of(move);
     if (below.isPresent() && path.lowest(model.chordErrorPm()) >= below.getAsLong()) {
+      onTop(move, surface, path);
       air(move, basis, path);
       return;
     }
@@ -363,6 +365,22 @@ public final class StockStage implements EventSink {
       notTold(move, ContactBasis.TOOL_UNKNOWN);
     } else {
       blind(move, surface, basis, path);
+    }
+  }
+
+  /** A level move that was written below the top of the stock, and is stored at it. */
+  private void onTop(Move move, Surface surface, Path path) {
+    Optional<Cutter> cutter = cutter(move);
+    if (surface.box.isPresent()
+        && cutter.isPresent()
+        && path.level()
+        && path.movesInPlan()
+        && path.z0 == surface.box.get().topPm()
+        && !surface.lost()
+        && !tooLong(path)
+        && move.writtenTo().zPm() < surface.box.get().topPm()
+        && surface.reachesBox(path, cutter.get().radiusPm())) {
+      passLost(move, surface, surface.box.get().topPm());
     }
   }
 
@@ -554,6 +572,9 @@ public final class StockStage implements EventSink {
     int id = terrace ? guess.map(level -> level.id).orElse(levels.nextId()) : Cut.NO_LEVEL;
     surface.cut(path, cutter, id, Cut.NO_LEVEL, found);
     Engagement engagement = surface.engagement.atLevel(path, cutter, found, surface.box);
+    if ((!engagement.contact() || engagement.spring()) && found.otherLevel() > 0) {
+      passLost(move, surface, levels.get(found.otherLevel()).writtenZPm);
+    }
     if (!engagement.contact() && !found.sawLost()) {
       air(move, basis, path);
       return;
@@ -583,6 +604,16 @@ public final class StockStage implements EventSink {
             known.isPresent(),
             approach,
             found.removal(path)));
+  }
+
+  /** Tells a move on a floor that was written to another height. */
+  private void passLost(Move move, Surface surface, long floorWrittenZPm) {
+    long written = move.writtenTo().zPm();
+    if (!Level.writtenAlike(written, floorWrittenZPm)) {
+      out.put(
+          new PassLost(
+              move.at(), operation, surface.offset, move.to().zPm(), written, floorWrittenZPm));
+    }
   }
 
   /** Gives the floor to the level that the move turned out to make. */

@@ -57,6 +57,25 @@ class StepRulesTest {
   }
 
   @Test
+  void stepsOfHalfAnIncrementVanishEverySecondTime() {
+    // Halves round away from zero: 0.05, 0.1, 0.15, 0.2 µm become 1, 1, 2, 2 increments of 0.1 µm.
+    Finding down = Programs.findings("step-uneven-after-rounding", "speaks-vanishing.nc").get(0);
+    assertThat(Programs.figure(down, "pitch")).isCloseTo(0.05, within(1e-12));
+    assertThat(Programs.figure(down, "storedBefore")).isCloseTo(0.1, within(1e-12));
+    assertThat(Programs.figure(down, "stored")).isZero();
+    assertThat(down.count()).isEqualTo(3);
+    Finding beside =
+        Programs.findings("step-uneven-after-rounding", "speaks-vanishing-terraces.nc").get(0);
+    assertThat(Programs.figure(beside, "storedBefore")).isZero();
+    assertThat(Programs.figure(beside, "stored")).isCloseTo(0.1, within(1e-12));
+    // Digits cut off: 0.05 µm is nothing, 0.1 µm stays.
+    Finding cutOff = Programs.findings("step-uneven-after-rounding", "speaks-truncated.nc").get(0);
+    assertThat(Programs.figure(cutOff, "storedBefore")).isZero();
+    assertThat(Programs.figure(cutOff, "stored")).isCloseTo(0.1, within(1e-12));
+    assertThat(Programs.findings("step-uneven-after-rounding", "silent-vanishing.nc")).isEmpty();
+  }
+
+  @Test
   void theToolReachesAsFarAsItIsNoWiderThanItsEnd() {
     Finding neck = Programs.findings("reach-exceeded", "speaks.nc").get(0);
     assertThat(Programs.figure(neck, "depth")).isCloseTo(0.5001, within(1e-12));

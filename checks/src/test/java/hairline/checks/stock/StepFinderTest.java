@@ -161,7 +161,7 @@ class StepFinderTest {
       grid.cutFlat(spans, -1000L * (k + 1), k + 1, found);
     }
     Map<StepFinder.Border, StepFinder.Length> borders =
-        new StepFinder(grid, 0, 100, (x, y) -> -1).find();
+        new StepFinder(grid, 0, 100, (x, y) -> -1, (a, b) -> false).find();
     assertThat(borders.keySet())
         .containsExactlyInAnyOrder(
             new StepFinder.Border(0, 1, -1),
@@ -180,7 +180,7 @@ class StepFinderTest {
     spans.segment(0, 8e8, 1.4e9, 8e8, 2e8);
     grid.cutFlat(spans, -1000, 1, found);
     Map<StepFinder.Border, StepFinder.Length> borders =
-        new StepFinder(grid, 0, 100, (x, y) -> x > Bench.pm(1500) ? 7 : -1).find();
+        new StepFinder(grid, 0, 100, (x, y) -> x > Bench.pm(1500) ? 7 : -1, (a, b) -> false).find();
     assertThat(borders.keySet())
         .containsExactlyInAnyOrder(new StepFinder.Border(0, 1, -1), new StepFinder.Border(0, 1, 7));
   }
