@@ -350,7 +350,7 @@ public final class Cusps {
       long kept = 0;
       for (int k = 0; k < stretches.size() && !full; k++) {
         Stretch one = stretches.get(k);
-        double reach = one.cutter.radiusPm();
+        double reach = one.cutter.radiusPm() + farther(one.cutter);
         long lastColumn = index(Math.max(one.from.x(), one.to.x()) + reach);
         long lastRow = index(Math.max(one.from.y(), one.to.y()) + reach);
         for (long c = index(Math.min(one.from.x(), one.to.x()) - reach); c <= lastColumn; c++) {
@@ -366,6 +366,11 @@ public final class Cusps {
       counts.forEach(
           (key, count) -> entries.computeIfPresent(key, (k, a) -> Arrays.copyOf(a, count)));
       counts.clear();
+    }
+
+    /** Passes of a bull mill stand side by side up to its flat and a corner apart. */
+    private static double farther(Cutter cutter) {
+      return cutter.cornerPm() > 0 ? cutter.flatRadiusPm() : 0;
     }
 
     private void add(long key, int stretch) {
