@@ -1,6 +1,7 @@
 package hairline.viewer;
 
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -20,6 +21,10 @@ final class Readout extends HBox {
     setId("readout");
     block.getStyleClass().add("block");
     block.setMinWidth(60);
+    block.setId("readout-block");
+    Tooltip whole = new Tooltip();
+    whole.textProperty().bind(block.textProperty());
+    block.setTooltip(whole);
     HBox.setHgrow(block, Priority.SOMETIMES);
     Region space = new Region();
     HBox.setHgrow(space, Priority.ALWAYS);

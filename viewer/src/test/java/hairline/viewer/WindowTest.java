@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import hairline.checks.cli.Opened;
 import hairline.checks.finding.Figure;
+import hairline.checks.rules.Rule;
+import hairline.checks.rules.Rules;
 import hairline.viewer.draw.StripDrawing;
 import hairline.viewer.draw.StripView;
 import hairline.viewer.model.Along;
@@ -26,8 +28,11 @@ import javafx.geometry.Bounds;
 import javafx.geometry.VerticalDirection;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.SplitPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
+import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
 
 /** The window, clicked and typed at. */
@@ -431,23 +436,42 @@ class WindowTest extends Screen {
   @Test
   void nothingIsCutOffOnTheSmallestScreen() {
     open(Programs.FAULTY);
+    type(KeyCode.F8);
+    for (int tab = 3; tab <= 5; tab++) {
+      int pane = tab;
+      onScreen(
+          () -> {
+            window.panes().focus(pane);
+            return true;
+          });
+      frames();
+      onScreen(
+          () -> {
+            assertThat(stage.getWidth()).isLessThanOrEqualTo(Window.LEAST_WIDTH);
+            assertThat(stage.getHeight()).isLessThanOrEqualTo(Window.LEAST_HEIGHT);
+            int texts = 0;
+            for (Node node : stage.getScene().getRoot().lookupAll(".text")) {
+              if (node instanceof Text text
+                  && text.getParent() instanceof Labeled labeled
+                  && isShown(labeled)
+                  && labeled.getText() != null
+                  && !"readout-block".equals(labeled.getId())) {
+                assertThat(text.getText().endsWith("..."))
+                    .as(labeled.getText())
+                    .isEqualTo(labeled.getText().endsWith("..."));
+                texts++;
+              }
+            }
+            assertThat(texts).isGreaterThan(40);
+            return true;
+          });
+    }
     onScreen(
         () -> {
-          assertThat(stage.getWidth()).isLessThanOrEqualTo(Window.LEAST_WIDTH);
-          assertThat(stage.getHeight()).isLessThanOrEqualTo(Window.LEAST_HEIGHT);
-          for (Node node : stage.getScene().getRoot().lookupAll(".label")) {
-            if (node instanceof Label label
-                && label.isVisible()
-                && label.getParent() != null
-                && label.getParent().getStyleClass().contains("pane-head")) {
-              assertThat(label.getWidth())
-                  .as(label.getText())
-                  .isGreaterThanOrEqualTo(label.prefWidth(-1) - 1);
-            }
-          }
-          for (String id : new String[] {"strip", "plan", "lines", "findings-table", "status"}) {
+          for (String id : new String[] {"strip", "plan", "lines", "tabs", "status"}) {
             Node node = stage.getScene().lookup("#" + id);
             Bounds bounds = node.localToScene(node.getBoundsInLocal());
+            assertThat(bounds.getMinX()).as(id).isNotNegative();
             assertThat(bounds.getMaxX()).as(id).isLessThanOrEqualTo(stage.getWidth() + 1);
             assertThat(bounds.getMaxY()).as(id).isLessThanOrEqualTo(stage.getHeight() + 1);
             assertThat(bounds.getWidth()).as(id).isGreaterThan(200);
@@ -456,13 +480,59 @@ class WindowTest extends Screen {
         });
   }
 
+  private static boolean isShown(Node node) {
+    for (Node at = node; at != null; at = at.getParent()) {
+      if (!at.isVisible()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  @Test
+  void theNameOfEveryRuleHasRoomInTheTable() {
+    onScreen(
+        () -> {
+          double room = window.panes().findings().table().getColumns().get(1).getWidth() - 12;
+          for (Rule rule : Rules.all()) {
+            Text name = new Text(rule.info().name());
+            name.setFont(javafx.scene.text.Font.font(12));
+            assertThat(name.getLayoutBounds().getWidth())
+                .as(rule.info().name())
+                .isLessThanOrEqualTo(room);
+          }
+          return true;
+        });
+  }
+
+  @Test
+  void thePageOfTheRuleStandsBesideTheTableAndBelowWhereThereIsNoRoom() {
+    open(Programs.FAULTY);
+    type(KeyCode.F8);
+    Bounds table = onScreenBounds("findings-table");
+    Bounds page = onScreenBounds("page");
+    assertThat(page.getMinX()).isGreaterThanOrEqualTo(table.getMaxX());
+    assertThat(page.getMinY()).isLessThanOrEqualTo(table.getMinY());
+    assertThat(page.getWidth()).isGreaterThan(350);
+    onScreen(
+        () -> {
+          ((SplitPane) stage.getScene().lookup("#lower")).setDividerPositions(0.6);
+          return true;
+        });
+    frames();
+    table = onScreenBounds("findings-table");
+    page = onScreenBounds("page");
+    assertThat(page.getMinY()).isGreaterThanOrEqualTo(table.getMaxY());
+    assertThat(page.getMinX()).isLessThanOrEqualTo(table.getMinX() + 1);
+  }
+
   @Test
   void theWindowRemembersHowItStood() {
     onScreen(
         () -> {
           window.setDark(true);
           window.panes().setAlong(Along.TIME);
-          window.panes().setDividerPositions(0.3);
+          window.panes().setDividerPositions(0.4);
           window.close();
           stage.hide();
           return true;
@@ -479,7 +549,7 @@ class WindowTest extends Screen {
     assertThat(onScreen(window::isDark)).isTrue();
     assertThat(onScreen(() -> window.panes().strip().view()).along()).isEqualTo(Along.TIME);
     assertThat(onScreen(() -> window.panes().getDividerPositions()[0]))
-        .isCloseTo(0.3, within(0.02));
+        .isCloseTo(0.4, within(0.02));
   }
 
   @Test

@@ -29,6 +29,11 @@ public final class PlanDrawing {
   private static final int MOST_MOVES = 20_000;
   private static final double FEWEST_MM = 1e-3;
 
+  /** A path that lies free is drawn so strongly that at this many pixels apart it covers all. */
+  private static final double FREE_SHARE = 5;
+
+  private static final double FAINTEST = 0.12;
+
   private final Pen pen;
   private final Palette palette;
   private final Optional<PartPicture> part;
@@ -281,7 +286,7 @@ public final class PlanDrawing {
     Range range = program.movesOf(operation.get());
     long from = Math.max(Math.max(1, range.low()), cursor - MOST_MOVES);
     long to = Math.min(range.high(), cursor + MOST_MOVES);
-    Run run = new Run();
+    Run run = new Run(1 / Math.max(1, crowding(moves, from, to)));
     for (long i = from; i < to; i++) {
       long px = moves.x(i - 1);
       long py = moves.y(i - 1);
@@ -306,12 +311,50 @@ public final class PlanDrawing {
     run.end();
   }
 
+  /**
+   * How many times over the path would cover the stretch of the plan that it runs in, as it is
+   * drawn where it is free: from 1 on it would hide the heights below.
+   */
+  private double crowding(Moves moves, long from, long to) {
+    double left = Double.POSITIVE_INFINITY;
+    double right = Double.NEGATIVE_INFINITY;
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    double pixels = 0;
+    for (long i = from; i < to; i++) {
+      if (moves.kind(i) == Moves.Kind.RAPID
+          || moves.x(i) == Moves.UNKNOWN
+          || moves.y(i) == Moves.UNKNOWN) {
+        continue;
+      }
+      double x = x(moves.x(i) / 1e9);
+      double y = y(moves.y(i) / 1e9);
+      left = Math.min(left, x);
+      right = Math.max(right, x);
+      low = Math.min(low, y);
+      high = Math.max(high, y);
+      pixels += (moves.pathMm(i) - moves.pathMm(i - 1)) * view.perMm();
+    }
+    return right > left ? pixels * FREE_SHARE / ((right - left + 8) * (high - low + 8)) : 1;
+  }
+
   /** A run of moves in one style. */
   private final class Run {
+    /** How strongly it is drawn, 0 to 1. */
+    private final double strength;
+
     private final double[] xs = new double[4096];
     private final double[] ys = new double[4096];
     private int points;
     private int style = -1;
+
+    Run(double strength) {
+      this.strength = Math.max(FAINTEST, strength);
+    }
+
+    private int faded(int argb) {
+      return (int) Math.round((argb >>> 24) * strength) << 24 | (argb & 0xFFFFFF);
+    }
 
     void style(int next) {
       if (next != style) {
@@ -364,10 +407,10 @@ public final class PlanDrawing {
       if (points > 1) {
         // A pale line on a dark one stands out from every colour of heights.
         if (style == 2) {
-          pen.polyline(xs, ys, points, Stroke.solid(0x99FFFFFF, 2.4));
-          pen.polyline(xs, ys, points, Stroke.solid(0xE6101215, 1));
+          pen.polyline(xs, ys, points, Stroke.solid(faded(0x99FFFFFF), 2.4));
+          pen.polyline(xs, ys, points, Stroke.solid(faded(0xE6101215), 1));
         } else if (style == 1) {
-          pen.polyline(xs, ys, points, Stroke.solid(0x66101215, 0.8));
+          pen.polyline(xs, ys, points, Stroke.solid(faded(0x66101215), 0.8));
         } else {
           pen.polyline(xs, ys, points, Stroke.dashed(0x99FFFFFF, 1, 3));
         }

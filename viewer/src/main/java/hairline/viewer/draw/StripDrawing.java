@@ -37,7 +37,15 @@ public final class StripDrawing {
   private static final double TRACE_SHARE = 0.27;
   private static final double LABEL_ROW = 15;
   private static final double MARK = 10;
+
+  /** Levels nearer to each other have no step written between them: nobody could tell whose. */
+  private static final double LEAST_BRACE = 5;
+
   private static final int DENSE = 3;
+
+  /** So few moves are drawn one by one however narrow the plot is. */
+  private static final int FEW = 6000;
+
   private static final double LEAST_TALL = 1.6;
 
   /** A second trace that does not vary is drawn in a tenth of its unit. */
@@ -200,17 +208,12 @@ public final class StripDrawing {
       if (!labels.from().isEmpty()) {
         pen.text(labels.from(), x0 - 6, top + 9, Font.STRONG, palette.ink(), Anchor.END);
       }
-      if (!scale.isTrue()) {
-        pen.text("within one step", x0 + 6, bottom - 5, Font.SMALL, palette.quiet(), Anchor.START);
-      }
     } else {
-      pen.text(
-          "each step drawn alike, not to scale",
-          x0 + 6,
-          bottom - 5,
-          Font.SMALL,
-          palette.quiet(),
-          Anchor.START);
+      double at = top + 10;
+      for (String words : new String[] {"steps", "alike,", "not to", "scale"}) {
+        pen.text(words, x0 - 6, at, Font.SMALL, palette.quiet(), Anchor.END);
+        at += 13;
+      }
     }
     Along along = view.along();
     double factor = along == Along.TIME && view.to() - view.from() > 600 ? 60 : 1;
@@ -304,12 +307,12 @@ public final class StripDrawing {
       boolean last = k == lines.size() - 1 || lines.get(k + 1).y() - line.y() >= 2 * LABEL_ROW;
       if (last && without > 0 && line.y() - lastLabel < LABEL_ROW - 3) {
         pen.text(
-            "and " + (without + 1) + " more near",
-            x1 + 8,
+            (without + 1) + " more near",
+            x1 + 82,
             lastLabel + LABEL_ROW + 2,
             Font.SMALL,
             palette.quiet(),
-            Anchor.START);
+            Anchor.END);
         without = 0;
       } else if (line.y() - lastLabel < LABEL_ROW - 3) {
         without++;
@@ -327,8 +330,7 @@ public final class StripDrawing {
       if (k + 1 < lines.size()) {
         double next = lines.get(k + 1).y();
         double middle = (line.y() + lines.get(k + 1).y()) / 2;
-        if (middle - lastStep >= LABEL_ROW - 3
-            && (middle - lastLabel >= 5 || next - line.y() > 8)) {
+        if (middle - lastStep >= LABEL_ROW - 3 && next - line.y() >= LEAST_BRACE) {
           step(line.y(), lines.get(k + 1).y(), Texts.um(line.zPm() - lines.get(k + 1).zPm()));
           lastStep = middle;
         }
@@ -340,11 +342,9 @@ public final class StripDrawing {
   private void step(double from, double to, String text) {
     double x = snap(x1 + 88);
     Stroke line = Stroke.solid(palette.ink(), 1);
-    if (to - from >= 5) {
-      pen.line(x, from + 2, x, to - 2, line);
-      pen.line(x - 3, from + 2, x, from + 2, line);
-      pen.line(x - 3, to - 2, x, to - 2, line);
-    }
+    pen.line(x, from + 2, x, to - 2, line);
+    pen.line(x - 3, from + 2, x, from + 2, line);
+    pen.line(x - 3, to - 2, x, to - 2, line);
     pen.text(text, x + 5, (from + to) / 2 + 4, Font.STRONG, palette.ink(), Anchor.START);
   }
 
@@ -357,7 +357,7 @@ public final class StripDrawing {
     long first = view.along().moveAt(moves, count, view.from());
     long last = Math.min(count, view.along().moveAt(moves, count, view.to()) + 1);
     double columns = (x1 - x0) * pen.scale();
-    if (last - first <= DENSE * columns) {
+    if (last - first <= Math.max(FEW, DENSE * columns)) {
       moveByMove(first, last);
     } else {
       byColumns((int) columns);

@@ -18,7 +18,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
+import java.util.function.ToDoubleBiFunction;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -43,7 +45,19 @@ import javafx.scene.layout.VBox;
 public final class FindingsPane extends BorderPane implements Exported {
   private static final double ROW = 22;
 
+  /** So wide the pane must be for the page to stand beside the table; else it stands below. */
+  static final double LEAST_BESIDE = 640;
+
+  /** Room for the longest name of a rule. */
+  private static final double RULE = 210;
+
+  private static final double BESIDE = 0.6;
+  private static final double BELOW = 0.5;
+
   private final Shared shared;
+  private final SplitPane split = new SplitPane();
+  private double beside = BESIDE;
+  private double below = BELOW;
   private final ObservableList<FindingMark> all = FXCollections.observableArrayList();
   private final FilteredList<FindingMark> filtered = new FilteredList<>(all);
   private final TableView<FindingMark> table = new TableView<>();
@@ -89,25 +103,62 @@ public final class FindingsPane extends BorderPane implements Exported {
     top.getStyleClass().add("pane-head");
     BorderPane upper = new BorderPane(table);
     upper.setTop(top);
-    SplitPane split = new SplitPane(upper, scroll);
-    split.setOrientation(Orientation.VERTICAL);
-    split.setDividerPositions(0.52);
+    split.getItems().addAll(upper, scroll);
+    split.setDividerPositions(beside);
     split.setId("findings-split");
+    widthProperty().addListener(o -> fold());
     setCenter(split);
     reset();
   }
 
+  private boolean isBeside() {
+    return split.getOrientation() == Orientation.HORIZONTAL;
+  }
+
+  /** Puts the page beside the table, or below it where the pane is narrow. */
+  private void fold() {
+    boolean wide = getWidth() >= LEAST_BESIDE;
+    if (getWidth() > 0 && wide != isBeside()) {
+      keepDivider();
+      split.setOrientation(wide ? Orientation.HORIZONTAL : Orientation.VERTICAL);
+      split.setDividerPositions(wide ? beside : below);
+    }
+  }
+
+  private void keepDivider() {
+    if (isBeside()) {
+      beside = split.getDividerPositions()[0];
+    } else {
+      below = split.getDividerPositions()[0];
+    }
+  }
+
+  /** Tells how table and page part. */
+  void remember(BiConsumer<String, Object> to) {
+    keepDivider();
+    to.accept("divider.page-beside", beside);
+    to.accept("divider.page-below", below);
+  }
+
+  /** Lets table and page part as they did. */
+  void restoreDivider(ToDoubleBiFunction<String, Double> number) {
+    beside = number.applyAsDouble("divider.page-beside", BESIDE);
+    below = number.applyAsDouble("divider.page-below", BELOW);
+    split.setDividerPositions(isBeside() ? beside : below);
+  }
+
   private void columns() {
     TableColumn<FindingMark, FindingMark> level =
-        column("level", 90, mark -> mark, (a, b) -> byLevel(b, a));
+        column("level", 84, mark -> mark, (a, b) -> byLevel(b, a));
     level.setCellFactory(c -> new LevelCell());
     TableColumn<FindingMark, String> rule =
-        column("rule", 170, mark -> mark.finding().rule(), String::compareTo);
-    TableColumn<FindingMark, String> line = column("line", 60, this::place, FindingsPane::byNumber);
+        column("rule", RULE, mark -> mark.finding().rule(), String::compareTo);
+    TableColumn<FindingMark, String> line = column("line", 54, this::place, FindingsPane::byNumber);
     TableColumn<FindingMark, String> figure =
-        column("figure", 86, mark -> text(mark.found(), mark.allowed()), String::compareTo);
+        column("figure", 88, mark -> text(mark.found(), mark.allowed()), String::compareTo);
     TableColumn<FindingMark, String> limit =
-        column("limit", 78, mark -> text(mark.allowed(), mark.found()), String::compareTo);
+        column("limit", 84, mark -> text(mark.allowed(), mark.found()), String::compareTo);
+    rule.setMinWidth(RULE);
     for (TableColumn<FindingMark, String> right : List.of(line, figure, limit)) {
       right.getStyleClass().add("right");
     }

@@ -27,11 +27,12 @@ import javafx.scene.layout.Region;
 import javafx.util.StringConverter;
 
 /**
- * All panes in their places: heights across the top, where a micrometre is looked for first; below,
- * from left to right, the line that made it, the part, and what is said of it.
+ * All panes in their places: above what is looked at, the heights and beside them the part; below
+ * what is read, the lines and beside them what is said of them.
  */
 public final class Panes extends SplitPane implements AutoCloseable {
-  private static final double[] DIVIDERS = {0.44, 0.215, 0.585};
+  /** Where rows, heights and plan, lines and findings part, as shares of the window. */
+  private static final double[] DIVIDERS = {0.5, 0.655, 0.235};
 
   private final Shared shared = new Shared();
   private final StripPane strip = new StripPane(shared);
@@ -41,6 +42,7 @@ public final class Panes extends SplitPane implements AutoCloseable {
   private final FindingsPane findings = new FindingsPane(shared);
   private final NotCheckedPane notChecked = new NotCheckedPane(shared);
   private final PartFollower follower = new PartFollower(shared);
+  private final SplitPane upper = new SplitPane();
   private final SplitPane lower = new SplitPane();
   private final TabPane tabs = new TabPane();
   private final Tab findingsTab = new Tab("Findings", findings);
@@ -61,15 +63,18 @@ public final class Panes extends SplitPane implements AutoCloseable {
     tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
     tabs.setId("tabs");
     tabs.getTabs().addAll(findingsTab, sectionTab, notCheckedTab);
-    lower
+    upper
         .getItems()
         .addAll(
-            titled("Program", program),
-            titled("Plan", plan, remarkLabel(), gap(), fitButton(plan)),
-            tabs);
-    getItems().addAll(titled("Heights", strip, stripHead()), lower);
+            titled("Heights", strip, stripHead()),
+            titled("Plan", plan, remarkLabel(), gap(), fitButton(plan)));
+    upper.setId("upper");
+    lower.setId("lower");
+    lower.getItems().addAll(titled("Program", program), tabs);
+    getItems().addAll(upper, lower);
     setDividerPositions(DIVIDERS[0]);
-    lower.setDividerPositions(DIVIDERS[1], DIVIDERS[2]);
+    upper.setDividerPositions(DIVIDERS[1]);
+    lower.setDividerPositions(DIVIDERS[2]);
     SplitPane.setResizableWithParent(tabs, true);
     follower.remark().addListener((o, before, words) -> plan.setRemark(words));
     shared.part().addListener((o, before, part) -> strip.setHeightColour(h -> colour(part, h)));
@@ -402,9 +407,10 @@ public final class Panes extends SplitPane implements AutoCloseable {
 
   /** Tells how the panes stand. */
   public void remember(BiConsumer<String, Object> to) {
-    to.accept("divider.heights", getDividerPositions()[0]);
+    to.accept("divider.rows", getDividerPositions()[0]);
+    to.accept("divider.plan", upper.getDividerPositions()[0]);
     to.accept("divider.program", lower.getDividerPositions()[0]);
-    to.accept("divider.plan", lower.getDividerPositions()[1]);
+    findings.remember(to);
     StripView view = strip.view();
     to.accept("along", view.along());
     to.accept("trace", view.trace());
@@ -417,10 +423,10 @@ public final class Panes extends SplitPane implements AutoCloseable {
    * @param number tells what was remembered under a key, and a usual value
    */
   public void restoreDividers(ToDoubleBiFunction<String, Double> number) {
-    setDividerPositions(number.applyAsDouble("divider.heights", DIVIDERS[0]));
-    lower.setDividerPositions(
-        number.applyAsDouble("divider.program", DIVIDERS[1]),
-        number.applyAsDouble("divider.plan", DIVIDERS[2]));
+    setDividerPositions(number.applyAsDouble("divider.rows", DIVIDERS[0]));
+    upper.setDividerPositions(number.applyAsDouble("divider.plan", DIVIDERS[1]));
+    lower.setDividerPositions(number.applyAsDouble("divider.program", DIVIDERS[2]));
+    findings.restoreDivider(number);
   }
 
   @Override
