@@ -9,7 +9,7 @@ G0 X-3. Y0. Z1.
 Z-0.008
 G1 X0. F100.
 Z-0.0061
-X3. ; expect approach-mixed warning: levels of stairs are approached from above and from below: reversal 0.5 µm, a quarter of the step is 0.475 µm
+X3. ; expect approach-mixed warning: levels of stairs are approached from above and from below: reversal 0.5 µm, a quarter of the step is 0.475 µm && from above at line 10 && from below at line 12; machine.reversal; step 1.9 µm
 G0 Z1.
 M5
 M30

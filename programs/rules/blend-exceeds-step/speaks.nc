@@ -7,7 +7,7 @@ G43 H3
 S30000 M3
 G0 X0. Y0. Z0.01
 G1 Z-0.0039 F60.
-X1. F100. ; expect blend-exceeds-step warning: blended within 1 µm, a quarter of the step is 0.975 µm
+X1. F100. ; expect blend-exceeds-step warning: blended within 1 µm, a quarter of the step is 0.975 µm && G61 or G9 at the corner, or a finer machine.control.path_tolerance && G64 in force; step 3.9 µm; machine.control.path_tolerance
 G0 Z1.
 G0 Z1.
 M5

@@ -11,7 +11,7 @@ G1 X3. F100.
 G0 X-3. Z1.
 Y0.2
 Z-0.024
-G1 X3. ; expect budget-exceeds-tolerance warning: lopsided tolerance -0.5 µm
+G1 X3. ; expect budget-exceeds-tolerance warning: lopsided tolerance halved gains 0.25 µm, repeatability halved gains 0.08748 µm, smallest step halved gains 0.06338 µm && lopsided tolerance -0.5 µm, 67 % of it: the middle of [-0.2 µm, 1.2 µm] lies 0.5 µm from the nominal height && repeatability ±0.2828 µm, 28 % of it: 2 × 0.4 µm / 4 × √2 (two levels) && smallest step ±0.2449 µm, 21 % of it: 2 × 0.3 µm / 2 / √3 × √2 (two levels) && tool tilt and give 0.14 µm (0.08793 to 0.2166), -19 % of it: lower floor 0.8489 µm too deep, upper floor 0.7089 µm && environment ±0.09758 µm, 3.3 % of it: 2 × 0.1 K / √2 × 11.5 µm/(m K) × 60 mm
 G0 Z1.
 M5
 M30

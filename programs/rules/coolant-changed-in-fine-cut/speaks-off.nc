@@ -15,7 +15,7 @@ G0 Z1.
 X-3.
 M9
 Z-0.04
-G1 X3. F60. ; expect coolant-changed-in-fine-cut warning @1: with no coolant, the first one at line 13 | expect coolant-off-in-cut warning @1
+G1 X3. F60. ; expect coolant-changed-in-fine-cut warning @1: with no coolant, the first one at line 13 | expect coolant-off-in-cut warning @1: M8 before this line && off since line 16
 G0 Z1.
 M5
 M30

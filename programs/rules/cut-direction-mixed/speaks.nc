@@ -14,7 +14,7 @@ G0 Z1.
 Y0.1
 X3.
 Z-0.1
-G1 X-3. ; expect cut-direction-mixed note: walls of channel are cut climb, first at line 17, and conventional, first at line 12 && 1 climb, 1 conventional
+G1 X-3. ; expect cut-direction-mixed note: walls of channel are cut climb, first at line 17, and conventional, first at line 12 && moves along walls that are left standing: 1 climb, 1 conventional
 G0 Z1.
 M5
 M30

@@ -7,7 +7,7 @@ G43 H3
 S30000 M3
 G0 X-3. Y0. Z1.
 Z-0.0014
-G1 X3. F100. ; expect depth-below-edge-radius warning: depth 1.4 µm, edge radius 1.5 µm
+G1 X3. F100. ; expect depth-below-edge-radius warning: depth 1.4 µm, edge radius 1.5 µm && edge radius from tools.3.edge_radius
 G0 Z1.
 M5
 M30

@@ -9,7 +9,7 @@ G0 X-3. Y0. Z1.
 Z-0.2
 G1 X3. F100.
 Z-0.8001
-X-3. ; expect depth-beyond-cutting-length error: depth 0.6001 mm, cutting length 0.6 mm
+X-3. ; expect depth-beyond-cutting-length error: depth 0.6001 mm, cutting length 0.6 mm && passes of 0.6 mm or less, or a longer tool && cutting length from tools.3.cutting_length
 G0 Z1.
 M5
 M30

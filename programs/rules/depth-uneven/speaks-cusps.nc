@@ -26,7 +26,7 @@ G43 H3
 S30000 M3
 G0 X-3. Y0.0075 Z1.
 Z-0.0302
-G1 X3. F100. ; expect depth-uneven warning: the pass takes on the average
+G1 X3. F100. ; expect depth-uneven warning: the pass takes on the average && over 4 mm of its way, good to a cell of the height field, lies what ramps, plunges, round tools or other passes left
 G0 Z1.
 M5
 M30

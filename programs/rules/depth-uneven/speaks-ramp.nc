@@ -12,7 +12,7 @@ X3.
 G0 Z1.
 X3.
 Z-0.008
-G1 X-0.6 ; expect depth-uneven warning: the pass takes up to && its step-down is 4 µm
+G1 X-0.6 ; expect depth-uneven warning: the pass takes up to && its step-down is 4 µm && over 0.6 mm of its way, good to a cell of the height field, lies what ramps, plunges, round tools or other passes left
 G0 Z1.
 M5
 M30

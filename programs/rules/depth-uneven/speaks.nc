@@ -11,7 +11,7 @@ G1 Z-0.0041 F10.
 G0 Z1.
 X-3.
 Z-0.008
-G1 X3. F100. ; expect depth-uneven warning: the pass takes no more than 3.9 µm where no level lies before it, its step-down is 8 µm
+G1 X3. F100. ; expect depth-uneven warning: the pass takes no more than 3.9 µm where no level lies before it, its step-down is 8 µm && over 0.3144 mm of its way, good to a cell of the height field, lies what ramps, plunges, round tools or other passes left
 G0 Z1.
 M5
 M30

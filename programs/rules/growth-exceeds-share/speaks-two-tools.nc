@@ -26,7 +26,7 @@ M3
 G0 X-1. Y0. Z1.
 Z0.1
 G1 Z-0.012 F60. ; expect tool-not-measured warning x2
-X1. F400. ; expect tools-share-step warning | expect growth-exceeds-share error @1: measuring tool 4 again before line 29 && allowed 0.33 µm
+X1. F400. ; expect tools-share-step warning: the setting of both tools enters the step, √2 times that of one | expect growth-exceeds-share error @1: measuring tool 4 again before line 29 && allowed 0.33 µm && upper level: growth 2.433 µm to 2.577 µm at line 16 (755.004 s); its measuring: growth 2.433 µm at line 13 (755 s) at 50000 rpm && measuring for the lower level: growth 2.207 µm at line 9 (737.5 s) at 50000 rpm && lower level: growth 3.475 µm to 3.713 µm at line 29 (823.714 s) && allowed is limits.growth_share 0.33 of ±1 µm (job.tolerance)
 G0 Z1.
 M5
 M30

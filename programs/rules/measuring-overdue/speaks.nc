@@ -10,7 +10,7 @@ M72
 G4 P2700.
 G0 X-3. Y0. Z1.
 Z-0.02
-G1 X3. F60. ; expect measuring-overdue warning @1: fine cut at least 2700.004 s after tool 3 was measured at line 9, 2700 s allowed
+G1 X3. F60. ; expect measuring-overdue warning @1: fine cut at least 2700.004 s after tool 3 was measured at line 9, 2700 s allowed && measuring tool 3 again before this line
 G0 Z1.
 M5
 M30

@@ -7,7 +7,7 @@ G43 H3
 S30000 M3
 G0 X-1. Y0. Z1.
 Z0.
-G1 X0. Z-0.0525 F100. ; expect ramp-too-steep warning: a ramp of 3.005° into stock, the tool bears 3°
+G1 X0. Z-0.0525 F100. ; expect ramp-too-steep warning: a ramp of 3.005° into stock, the tool bears 3° && 0.0525 mm down over 1 mm; limit from tools.3.max_ramp_angle
 X1.
 G0 Z1.
 M5

@@ -9,7 +9,7 @@ G0 X-3. Y0. Z1.
 Z-0.1
 G1 X3. F100.
 G0 Z-0.1001
-X-3. ; expect rapid-into-stock error @1: a rapid goes 0.0001 mm into stock, first at X 2.1 && Z -0.1001 mm
+X-3. ; expect rapid-into-stock error @1: a rapid goes 0.0001 mm into stock, first at X 2.1 && Z -0.1001 mm && a higher Z for the way there, or G1 for the way in && the depth is that of the end of tool 3 below what stands there
 G0 Z1.
 M5
 M30

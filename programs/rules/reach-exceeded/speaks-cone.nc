@@ -9,7 +9,7 @@ G0 X-3. Y0. Z1.
 Z-0.4
 G1 X3. F100.
 Z-0.55
-X-3. ; expect reach-exceeded error: stock beside tool 4 stands 0.55 mm above its tip, its reach is 0.5 mm && reach from tools.4.cutting_length
+X-3. ; expect reach-exceeded error: stock beside tool 4 stands 0.55 mm above its tip, its reach is 0.5 mm && at X -1.978 mm, Y -0.238 mm the body of the tool is as wide as that; reach from tools.4.cutting_length
 G0 Z1.
 M5
 M30

@@ -14,7 +14,7 @@ Y0.3
 X3.
 Y0.25
 Z-0.6
-X-3. ; expect reach-exceeded error: stock beside tool 3 stands 0.6 mm above its tip, its reach is 0.5 mm
+X-3. ; expect reach-exceeded error: stock beside tool 3 stands 0.6 mm above its tip, its reach is 0.5 mm && at X -1.998 mm, Y 0.506 mm the body of the tool is as wide as that; reach from tools.3.neck.length
 G0 Z1.
 M5
 M30

@@ -9,7 +9,7 @@ G0 X-3. Y0. Z1.
 Z-0.3
 G1 X3. F100.
 Z-0.5001
-X-3. ; expect reach-exceeded error @1: stock beside tool 3 stands 0.5001 mm above its tip, its reach is 0.5 mm && reach from tools.3.neck.length
+X-3. ; expect reach-exceeded error @1: stock beside tool 3 stands 0.5001 mm above its tip, its reach is 0.5 mm && at X -1.998 mm, Y -0.294 mm the body of the tool is as wide as that; reach from tools.3.neck.length
 G0 Z1.
 M5
 M30

@@ -14,7 +14,7 @@ G43 H3
 S20000 M3
 G0 X-3. Y0. Z1.
 Z-0.02
-G1 X3. F60. ; expect spindle-idle warning @1: stood from line 10 on for 60.001 s
+G1 X3. F60. ; expect spindle-idle warning @1: stood from line 10 on for 60.001 s && measuring tool 3 again before this line, spindle warm
 G0 Z1.
 M5
 M30

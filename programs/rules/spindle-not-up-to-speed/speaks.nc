@@ -8,7 +8,7 @@ G0 X-3. Y0. Z1.
 Z-0.02
 S20000 M3
 G4 P1.4
-G1 X3. F60. ; expect spindle-not-up-to-speed warning @1: cuts from 1.4 s after line 9 asked for 20000 rpm, run-up takes 1.5 s && a dwell of 0.1 s or more
+G1 X3. F60. ; expect spindle-not-up-to-speed warning @1: cuts from 1.4 s after line 9 asked for 20000 rpm, run-up takes 1.5 s && a dwell of 0.1 s or more before this line
 G0 Z1.
 M5
 M30

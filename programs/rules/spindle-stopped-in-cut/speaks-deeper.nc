@@ -10,7 +10,7 @@ Z-0.02
 G1 X3. F100.
 M5
 Z-0.0201
-X-3. ; expect spindle-stopped-in-cut error: the tool cuts and the spindle stands && stopped since line 11
+X-3. ; expect spindle-stopped-in-cut error: the tool cuts and the spindle stands && stopped since line 11 && S and M3 before this move
 G0 Z1.
 M5
 M30

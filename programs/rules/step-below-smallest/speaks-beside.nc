@@ -11,7 +11,7 @@ G1 X3. F100.
 G0 Z1.
 G0 X-3. Y0.2
 Z-0.0205
-G1 X3. ; expect step-below-smallest error: step-down 0.5 µm
+G1 X3. ; expect step-below-smallest error: step-down 0.5 µm && a step-down of 0.6 µm or more, or none
 G0 Z1.
 M5
 M30

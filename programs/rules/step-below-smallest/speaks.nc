@@ -9,7 +9,7 @@ G0 X-3. Y0. Z1.
 Z-0.02
 G1 X3. F100.
 Z-0.0205
-G1 X-3. ; expect step-below-smallest error: step-down 0.5 µm, the axes need 0.6 µm (2 × smallest step 0.3 µm)
+G1 X-3. ; expect step-below-smallest error: step-down 0.5 µm, the axes need 0.6 µm (2 × smallest step 0.3 µm) && a step-down of 0.6 µm or more, or none
 G0 Z1.
 M5
 M30

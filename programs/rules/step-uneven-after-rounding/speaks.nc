@@ -9,7 +9,7 @@ G0 X-3. Y0. Z1.
 Z-0.00205 (hairline: accept digits-below-resolution: it is the point here)
 G1 X3. F100.
 G0 Z-0.0041
-G1 X-3. ; expect step-uneven-after-rounding warning: steps of 2.05 µm as written are stored as 2.1 µm, then 2 µm
+G1 X-3. ; expect step-uneven-after-rounding warning: steps of 2.05 µm as written are stored as 2.1 µm, then 2 µm && the step before begins at line 10
 G0 Z1.
 M5
 M30

@@ -11,7 +11,7 @@ G1 X3. F100.
 G0 Z1.
 G0 X-3. Y0.2
 Z-0.0208
-G1 X3. ; expect step-within-repeatability warning: step 0.8 µm, twice the repeatability is 0.8 µm
+G1 X3. ; expect step-within-repeatability warning: step 0.8 µm, twice the repeatability is 0.8 µm && from -0.02 mm to -0.0208 mm, machine.repeatability 0.4 µm
 G0 Z1.
 M5
 M30

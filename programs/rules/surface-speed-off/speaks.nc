@@ -7,7 +7,7 @@ G43 H3
 S31830 M3
 G0 X-3. Y0. Z1.
 Z-0.02
-G1 X3. F300. ; expect surface-speed-off warning: surface speed 39.999 m/min, the tool wants 40 m/min to 160 m/min
+G1 X3. F300. ; expect surface-speed-off warning: surface speed 39.999 m/min, the tool wants 40 m/min to 160 m/min && S31831 or more && π × 0.4 mm × 31830 rpm; range from tools.3.surface_speed
 G0 Z1.
 M5
 M30

@@ -11,7 +11,7 @@ M72
 M71
 G0 X-3. Y0. Z1.
 Z-0.02
-G1 X3. F60. ; expect tool-measured-cold error @1: measured at line 10 && expired at line 9
+G1 X3. F60. ; expect tool-measured-cold error @1: measured at line 10 && the warm-up had expired at line 9
 G0 Z1.
 M5
 M30

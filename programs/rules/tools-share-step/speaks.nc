@@ -14,7 +14,7 @@ G43 H4
 S30000 M3
 G0 X-3. Y0.2 Z1.
 Z-0.024
-G1 X3. ; expect tools-share-step warning: step 4 µm: upper level by tool 3, lower level by tool 4
+G1 X3. ; expect tools-share-step warning: step 4 µm: upper level by tool 3, lower level by tool 4 && the setting of both tools enters the step, √2 times that of one
 G0 Z1.
 M5
 M30

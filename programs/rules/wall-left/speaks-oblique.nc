@@ -11,7 +11,7 @@ G1 X0.5 Y0.7 F100.
 G0 Z1.
 X-2.2 Y-1.4
 Z-0.01
-G1 X0. Y0.8 ; expect wall-left note: stands between passes
+G1 X0. Y0.8 ; expect wall-left note: stands between passes && at X-0.63 Y-0.13, 2.448 mm long, up to Z0; good to a cell of 4 µm && the level on the other side begins at line 10
 G0 Z1.
 M5
 M30

@@ -11,7 +11,7 @@ G1 X0. F100.
 G0 Z1.
 X-3. Y0.436
 Z-0.01
-G1 X0. ; expect wall-left note: a sliver 36 µm wide stands between passes, a tenth of the tool is 40 µm
+G1 X0. ; expect wall-left note: a sliver 36 µm wide stands between passes, a tenth of the tool is 40 µm && at X-0.962 Y0.218, 2.072 mm long, up to Z0; good to a cell of 4 µm && the level on the other side begins at line 10
 G0 Z1.
 M5
 M30

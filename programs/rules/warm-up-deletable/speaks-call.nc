@@ -9,11 +9,11 @@ S20000 M3
 M72
 G0 X-3. Y0. Z1.
 Z-0.02
-G1 X3. F60. ; expect warm-up-missing error @1
+G1 X3. F60. ; expect warm-up-missing error @1: counted from line 8 on, with no longer stop between
 G0 Z1.
 M5
 M30
 O2
-M71 ; expect warm-up-deletable warning @1: the fine cut at line 12
+M71 ; expect warm-up-deletable warning @1: the fine cut at line 12 && the warm-up in a block of its own, without / and M1
 M99
 %

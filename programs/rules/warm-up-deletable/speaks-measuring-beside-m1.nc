@@ -6,7 +6,7 @@ T3 M6
 G43 H3
 M71
 S20000 M3
-M72 M1 ; expect warm-up-deletable warning @1: measuring that the fine cut at line 12 needs stands beside M1
+M72 M1 ; expect warm-up-deletable warning @1: measuring that the fine cut at line 12 needs stands beside M1 && measuring in a block of its own, without / and M1
 G0 X-3. Y0. Z1.
 Z-0.02
 G1 X3. F60.

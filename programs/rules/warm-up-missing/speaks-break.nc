@@ -12,7 +12,7 @@ M5
 G4 P60.001
 M3
 G4 P718.4
-G1 X3. F60. ; expect warm-up-missing error @1: ran 719.9 s && counted from line 13
+G1 X3. F60. ; expect warm-up-missing error @1: ran 719.9 s && counted from line 13 on, with no longer stop between
 G0 Z1.
 M5
 M30

@@ -9,7 +9,7 @@ Z-0.02
 M71
 G4 P1200.001
 S20000 M3
-G1 X3. F60. ; expect warm-up-missing error @1: ran 1.5 s && expired at line 10 && 1200 s, machine.spindle.warm_up.valid_for
+G1 X3. F60. ; expect warm-up-missing error @1: ran 1.5 s && the last warm-up expired at line 10: the spindle stood longer than it outlives (1200 s, machine.spindle.warm_up.valid_for); M0 and M60 count as longer && counted from line 11 on, with no longer stop between
 G0 Z1.
 M5
 M30

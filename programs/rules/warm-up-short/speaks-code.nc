@@ -7,7 +7,7 @@ G43 H3
 G0 X-3. Y0. Z1.
 Z-0.1
 S19999
-M71 ; expect warm-up-short warning @1: warm-up of 721.5 s at 19999 rpm at most
+M71 ; expect warm-up-short warning @1: warm-up of 721.5 s at 19999 rpm at most && S20000 or more && the spindle turns 721.5 s before it first cuts at line 12
 M3
 G1 X3. F60.
 G0 Z1.

@@ -6,7 +6,7 @@ T3 M6
 G43 H3
 G0 X-3. Y0. Z1.
 Z-0.1
-S20000 M3 ; expect warm-up-short warning @1: warm-up of 719.9 s at 20000 rpm or more, 720 s at 20000 rpm asked && 0.1 s more && first cuts at line 11
+S20000 M3 ; expect warm-up-short warning @1: warm-up of 719.9 s at 20000 rpm or more, 720 s at 20000 rpm asked && 0.1 s more && the spindle turns 719.9 s before it first cuts at line 11
 G4 P718.4
 G1 X3. F60.
 G0 Z1.
