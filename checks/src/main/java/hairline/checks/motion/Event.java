@@ -109,11 +109,21 @@ public interface Event {
    * A coordinate, I, J, K, R or Q word other than zero has no decimal point.
    *
    * @param readAsPm how the control reads it, in picometres
-   * @param readAsIncrements whether that reading is in increments
+   * @param reading what the control does with such numbers; empty: not known, taken as units
    */
   record PointMissing(
-      Place at, char letter, BigDecimal written, long readAsPm, boolean readAsIncrements)
-      implements Event {}
+      Place at,
+      char letter,
+      BigDecimal written,
+      long readAsPm,
+      Optional<ControlProfile.PointlessNumber> reading)
+      implements Event {
+
+    /** Whether it is read as a number of increments. */
+    public boolean readAsIncrements() {
+      return reading.filter(r -> r == ControlProfile.PointlessNumber.INCREMENTS).isPresent();
+    }
+  }
 
   /** A block moves as written, yet no axis as stored. */
   record MoveVanished(Place at, Position writtenFrom, Position writtenTo, Modes modes)

@@ -92,8 +92,8 @@ final class LengthWords {
     if (isRounded(into)) {
       tellRounding(word, literal.toBigDecimal(), units, into);
     }
-    if (pointless == PointlessNumber.REQUIRED && isNotZero(literal)) {
-      tellPointMissing(word, literal, into, false);
+    if (!literal.hasPoint() && !agreed() && isNotZero(literal)) {
+      tellPointMissing(word, literal, into);
     }
   }
 
@@ -112,7 +112,7 @@ final class LengthWords {
         literal.toBigDecimal().multiply(BigDecimal.valueOf(control.rounding.incrementPm(units)));
     into.set(pm.longValueExact(), pm.longValueExact(), null);
     if (isNotZero(literal)) {
-      tellPointMissing(word, literal, into, true);
+      tellPointMissing(word, literal, into);
     }
   }
 
@@ -161,6 +161,11 @@ final class LengthWords {
     return length.known && (length.storedPm != length.writtenPm || length.rest != null);
   }
 
+  /** Whether the sheet says that a number without a point is as good as one with it. */
+  private boolean agreed() {
+    return control.profile.decimalPoint().filter(p -> p == PointlessNumber.UNITS).isPresent();
+  }
+
   private static boolean isNotZero(Value.Literal literal) {
     return literal.unscaled() != 0 || literal.big().isPresent();
   }
@@ -179,14 +184,13 @@ final class LengthWords {
     }
   }
 
-  private void tellPointMissing(
-      Word word, Value.Literal literal, ReadLength length, boolean increments) {
+  private void tellPointMissing(Word word, Value.Literal literal, ReadLength length) {
     control.emit(
         new Event.PointMissing(
             control.at(word.span()),
             word.letter(),
             literal.toBigDecimal(),
             length.writtenPm,
-            increments));
+            control.profile.decimalPoint()));
   }
 }

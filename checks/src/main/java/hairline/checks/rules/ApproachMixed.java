@@ -26,7 +26,7 @@ public final class ApproachMixed implements Rule {
           Level.WARNING,
           Group.STEPS,
           "the levels of a feature are approached in Z from both directions",
-          Need.OVERLAP);
+          Need.SURFACE);
 
   @Override
   public RuleInfo info() {

@@ -23,7 +23,7 @@ public final class BlendExceedsStep implements Rule {
           Level.WARNING,
           Group.MOTION,
           "blended corners in Z may eat a step",
-          Need.OVERLAP);
+          Need.SURFACE);
 
   @Override
   public RuleInfo info() {

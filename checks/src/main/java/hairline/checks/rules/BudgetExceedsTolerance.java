@@ -33,7 +33,7 @@ public final class BudgetExceedsTolerance implements Rule {
           Level.ERROR,
           Group.BUDGET,
           "what a step's height may suffer does not fit into its tolerance",
-          Need.OVERLAP,
+          Need.SURFACE,
           Need.TIMING);
 
   @Override

@@ -29,7 +29,7 @@ public final class CuspAboveLimit implements Rule {
           Level.WARNING,
           Group.MOTION,
           "passes of a rounded tool leave cusps higher than allowed",
-          Need.OVERLAP);
+          Need.SURFACE);
 
   /** A stepover that would do is stated to a tenth of a micrometre, rounded down. */
   private static final double TENTHS_OF_UM_PER_MM = 1e4;

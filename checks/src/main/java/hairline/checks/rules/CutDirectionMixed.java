@@ -21,7 +21,7 @@ public final class CutDirectionMixed implements Rule {
               Level.NOTE,
               Group.MOTION,
               "walls of one feature are cut partly climb, partly conventional",
-              Need.OVERLAP)
+              Need.SURFACE)
           .withoutLimit("any wall cut both ways is one");
 
   @Override

@@ -21,7 +21,7 @@ public final class CutsAir implements Rule {
           Level.NOTE,
           Group.MOTION,
           "much of what an operation runs at feed removes nothing",
-          Need.OVERLAP);
+          Need.SURFACE);
 
   /** Sums of lengths are good to a picometre. */
   private static final double ROUNDING_MM = 1e-9;

@@ -20,7 +20,7 @@ public final class DepthBelowEdgeRadius implements Rule {
           Level.WARNING,
           Group.STEPS,
           "a fine cut is shallower than the rounding of the edge",
-          Need.OVERLAP);
+          Need.SURFACE);
 
   @Override
   public RuleInfo info() {

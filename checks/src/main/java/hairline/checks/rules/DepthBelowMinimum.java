@@ -23,7 +23,7 @@ public final class DepthBelowMinimum implements Rule {
           Level.ERROR,
           Group.STEPS,
           "a fine cut is shallower than a chip of the end edge: it rubs",
-          Need.OVERLAP);
+          Need.SURFACE);
 
   @Override
   public RuleInfo info() {

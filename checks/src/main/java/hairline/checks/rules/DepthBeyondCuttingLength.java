@@ -19,7 +19,7 @@ public final class DepthBeyondCuttingLength implements Rule {
           Level.ERROR,
           Group.STEPS,
           "a pass is deeper than the cutting edges are long",
-          Need.OVERLAP);
+          Need.SURFACE);
 
   @Override
   public RuleInfo info() {

@@ -23,7 +23,7 @@ public final class DepthUneven implements Rule {
           Level.WARNING,
           Group.STEPS,
           "what a fine pass truly takes differs from its step-down by more than half of it",
-          Need.OVERLAP);
+          Need.SURFACE);
 
   /** What part of the step-down the true depth may differ by. */
   private static final double MOST_DIFFERENCE = 0.5;

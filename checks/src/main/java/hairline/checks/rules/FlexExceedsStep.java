@@ -28,7 +28,7 @@ public final class FlexExceedsStep implements Rule {
           Level.ERROR,
           Group.STEPS,
           "the bending tool changes a step by more than its share",
-          Need.OVERLAP);
+          Need.SURFACE);
 
   @Override
   public RuleInfo info() {

@@ -23,7 +23,7 @@ public final class FlexExceedsWall implements Rule {
           Level.ERROR,
           Group.STEPS,
           "the tool bends away from a wall by more than its share of the tolerance",
-          Need.OVERLAP);
+          Need.SURFACE);
 
   @Override
   public RuleInfo info() {

@@ -35,7 +35,7 @@ public final class GrowthExceedsShare implements Rule {
           Level.ERROR,
           Group.WARMTH,
           "spindle growth changes a step by more than its share of the tolerance",
-          Need.OVERLAP,
+          Need.SURFACE,
           Need.TIMING);
 
   @Override

@@ -7,6 +7,7 @@ import hairline.checks.motion.Event.Indexed;
 import hairline.checks.motion.Event.PointMissing;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
+import hairline.checks.setup.ControlKeys;
 
 /** A coordinate other than zero without a decimal point. */
 @AutoService(Rule.class)
@@ -37,7 +38,9 @@ public final class MissingDecimalPoint implements Rule {
     on.event(
         PointMissing.class,
         word -> {
-          if (!word.readAsIncrements() || style.mixed) {
+          if (word.reading().isEmpty()) {
+            context.need(ControlKeys.DECIMAL_POINT, word.at());
+          } else if (!word.readAsIncrements() || style.mixed) {
             speak(context, word);
           }
         });

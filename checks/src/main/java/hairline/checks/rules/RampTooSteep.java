@@ -23,7 +23,7 @@ public final class RampTooSteep implements Rule {
           Level.WARNING,
           Group.MOTION,
           "a ramp into stock is steeper than the tool bears",
-          Need.OVERLAP);
+          Need.SURFACE);
 
   @Override
   public RuleInfo info() {

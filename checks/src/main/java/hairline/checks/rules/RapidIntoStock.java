@@ -24,7 +24,7 @@ public final class RapidIntoStock implements Rule {
               Level.ERROR,
               Group.MOTION,
               "a rapid move enters stock",
-              Need.OVERLAP)
+              Need.SURFACE)
           .hiding(
               Scope.BLOCK,
               "chip-below-minimum",

@@ -24,7 +24,7 @@ public final class ReachExceeded implements Rule {
           Level.ERROR,
           Group.STEPS,
           "the neck or shank of the tool comes below stock beside it",
-          Need.OVERLAP);
+          Need.SURFACE);
 
   @Override
   public RuleInfo info() {

@@ -62,6 +62,11 @@ public record RuleInfo(
     return new RuleInfo(name, level, group, summary, needs, hides, Optional.of(reason));
   }
 
+  /** Whether it needs to know what touches the part. */
+  public boolean needsContact() {
+    return needs.contains(Need.OVERLAP) || needs.contains(Need.SURFACE);
+  }
+
   /** The questions, in the order reports list rules. */
   public enum Group {
     NUMBERS,
@@ -79,8 +84,10 @@ public record RuleInfo(
     WORDS,
     /** Modal state and its changes. */
     STATE,
-    /** Contact, levels and step-downs. */
+    /** Contact and fine cuts. */
     OVERLAP,
+    /** Contact, and the surface as well: levels, steps, step-downs, walls. */
+    SURFACE,
     /** Times. */
     TIMING
   }

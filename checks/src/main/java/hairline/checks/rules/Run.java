@@ -24,6 +24,7 @@ import hairline.checks.rules.RuleInfo.Scope;
 import hairline.checks.setup.RuleKeys;
 import hairline.checks.setup.Setup;
 import hairline.checks.stock.PartLeft;
+import hairline.checks.stock.PartNotKnown;
 import hairline.checks.stock.SurfaceLeft;
 import hairline.parser.Problem;
 import hairline.parser.Span;
@@ -269,6 +270,8 @@ final class Run {
       learnAccepts(known.count());
     } else if (event instanceof PartLeft part) {
       part.surfaces().forEach(this::noteStock);
+    } else if (event instanceof PartNotKnown unknown) {
+      tellBlind(unknown);
     } else if (event instanceof Event.StepBudgetReached) {
       stepBudgetReached = true;
     } else if (event instanceof Event.BlockProblem problem) {
@@ -283,6 +286,19 @@ final class Run {
     } else if (event instanceof Event.SubprogramMissing
         || event instanceof Event.SubprogramEndless) {
       notUnderstood = true;
+    }
+  }
+
+  /** The rules that needed to know could not decide. */
+  private void tellBlind(PartNotKnown unknown) {
+    for (Rule rule : rules) {
+      boolean asks =
+          unknown.contact()
+              ? rule.info().needsContact()
+              : rule.info().needs().contains(Need.SURFACE);
+      if (asks) {
+        collector.notChecked(rule.info().name(), unknown.reason(), Optional.of(unknown.at()));
+      }
     }
   }
 

@@ -69,7 +69,7 @@ public record Stages(
             "handing over, or waiting to",
             over.apply(
                 needs.contains(Need.TIMING) ? timings.stage("planned feed", planner) : rules));
-    if (!needs.contains(Need.OVERLAP)) {
+    if (!needs.contains(Need.OVERLAP) && !needs.contains(Need.SURFACE)) {
       return new Stages(timed, time, feed, growth.warmth(), growth);
     }
     // Time comes behind the stock: that one holds events back, and rules want the time of theirs.

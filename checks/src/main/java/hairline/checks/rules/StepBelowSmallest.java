@@ -25,7 +25,7 @@ public final class StepBelowSmallest implements Rule {
           Level.ERROR,
           Group.STEPS,
           "a step or step-down is smaller than the axes make reliably",
-          Need.OVERLAP);
+          Need.SURFACE);
 
   @Override
   public RuleInfo info() {

@@ -34,7 +34,7 @@ public final class StepDiffers implements Rule {
           Level.ERROR,
           Group.STEPS,
           "a terrace of a declared feature is missing, extra, or off by more than the tolerance",
-          Need.OVERLAP);
+          Need.SURFACE);
 
   /** Where the tool only came down leaves an area that is not longer, in diameters. */
   private static final double LONGEST_ENTRY = 1.5;

@@ -29,7 +29,7 @@ public final class StepUnevenAfterRounding implements Rule {
           Level.WARNING,
           Group.NUMBERS,
           "equal steps as written come out unequal as stored",
-          Need.OVERLAP);
+          Need.SURFACE);
 
   @Override
   public RuleInfo info() {

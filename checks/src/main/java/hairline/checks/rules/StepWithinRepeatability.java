@@ -17,7 +17,7 @@ public final class StepWithinRepeatability implements Rule {
           Level.WARNING,
           Group.STEPS,
           "a step is within the repeatability of the axis",
-          Need.OVERLAP);
+          Need.SURFACE);
 
   @Override
   public RuleInfo info() {

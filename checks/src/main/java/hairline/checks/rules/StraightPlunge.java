@@ -22,7 +22,7 @@ public final class StraightPlunge implements Rule {
           Level.WARNING,
           Group.MOTION,
           "a small tool feeds straight down into stock",
-          Need.OVERLAP);
+          Need.SURFACE);
 
   @Override
   public RuleInfo info() {

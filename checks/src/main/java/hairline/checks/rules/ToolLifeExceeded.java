@@ -70,8 +70,14 @@ public final class ToolLifeExceeded implements Rule {
     on.event(
         Cut.class,
         cut -> {
-          if (cut.move().isFeed() && cut.contact() != Contact.NO && cut.tool().isPresent()) {
+          if (!cut.move().isFeed() || cut.contact() == Contact.NO) {
+            return;
+          }
+          if (cut.tool().isPresent()) {
             take(context, cut, uses);
+          } else {
+            context.notChecked(
+                "the tool in the spindle is not known or not on the sheet", cut.at());
           }
         });
     on.event(

@@ -21,7 +21,7 @@ public final class ToolOverstressed implements Rule {
               Level.ERROR,
               Group.STEPS,
               "the tool bends beyond half of its rupture strength",
-              Need.OVERLAP)
+              Need.SURFACE)
           .hiding(Scope.OPERATION, "flex-exceeds-step", "flex-exceeds-wall");
 
   @Override

@@ -17,7 +17,7 @@ public final class ToolsShareStep implements Rule {
               Level.WARNING,
               Group.STEPS,
               "the two levels of a fine step are cut by two tools",
-              Need.OVERLAP)
+              Need.SURFACE)
           .withoutLimit("any step that two tools share is one");
 
   @Override

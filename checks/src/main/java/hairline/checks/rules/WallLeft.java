@@ -22,7 +22,7 @@ public final class WallLeft implements Rule {
           Level.NOTE,
           Group.MOTION,
           "a sliver narrower than a tenth of the tool stands between passes",
-          Need.OVERLAP);
+          Need.SURFACE);
 
   /** What part of the tool's diameter a wall that is meant is wide at least. */
   private static final double NARROWEST_SHARE = 0.1;

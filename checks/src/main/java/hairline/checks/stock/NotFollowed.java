@@ -7,6 +7,8 @@ import java.util.Set;
 
 /** Tells, each thing once, what of the part can no longer be followed. */
 final class NotFollowed {
+  private static final String MISSING = " is not on the sheet";
+
   private final Outlet out;
   private final Set<String> told = new HashSet<>();
 
@@ -19,7 +21,36 @@ final class NotFollowed {
     if (!surface.lost()) {
       surface.lose();
       unknown(at, "the surface of " + surface.offset + ": " + why);
+      surface(at, "the surface of " + surface.offset + " is not known: " + why);
     }
+  }
+
+  /** The surface under one offset is not known from here on, for want of a key of the sheet. */
+  void loseFor(Surface surface, Place at, String key, String why) {
+    if (!surface.lost()) {
+      surface.lose();
+      unknown(at, "the surface of " + surface.offset + ": " + why);
+      surface(at, key + MISSING);
+    }
+  }
+
+  /** Rules that look at the surface have nothing to look at. */
+  void surface(Place at, String reason) {
+    if (told.add("surface: " + reason)) {
+      out.put(new PartNotKnown(at, false, reason));
+    }
+  }
+
+  /** Whether a move touches the part is not known. */
+  void contact(Place at, String reason) {
+    if (told.add("contact: " + reason)) {
+      out.put(new PartNotKnown(at, true, reason));
+    }
+  }
+
+  /** The same for want of a key of the sheet. */
+  void contactFor(Place at, String key) {
+    contact(at, key + MISSING);
   }
 
   /** Something is not known from here on. */

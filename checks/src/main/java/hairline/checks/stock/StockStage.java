@@ -10,6 +10,7 @@ import hairline.checks.motion.Place;
 import hairline.checks.motion.Position;
 import hairline.checks.setup.CompensationShift;
 import hairline.checks.setup.Tool;
+import hairline.checks.setup.ToolKeys;
 import hairline.checks.stock.PassBook.Contacted;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -129,6 +130,10 @@ public final class StockStage implements EventSink {
 
   private void end(Place at) {
     passes.end(at);
+    for (Surface surface : surfaces.values()) {
+      // Nothing contradicts the tool's having been positioned in its depth at rapid.
+      surface.neverBelow().ifPresent(first -> notFollowed.contactFor(first, stockKey(surface)));
+    }
     out.operationOver();
     walls.tell(out::put);
     StepReport report = new StepReport(model, features, levels);
@@ -345,16 +350,25 @@ public final class StockStage implements EventSink {
     Path path = Path.of(move);
     if (below.isPresent() && path.lowest(model.chordErrorPm()) >= below.getAsLong()) {
       onTop(move, surface, path);
+      if (surface.box.isEmpty()) {
+        surface.notBelow(move.modes().tool().value().orElse(NO_TOOL), move.at());
+      }
       air(move, basis, path);
       return;
     }
     Optional<Cutter> cutter = cutter(move);
     if (cutter.isEmpty()) {
-      notFollowed.lose(
-          surface, move.at(), toolWords(move) + " has no diameter and shape on the sheet");
+      notFollowed.loseFor(
+          surface,
+          move.at(),
+          shapeKey(move),
+          toolWords(move) + " has no diameter and shape on the sheet");
     } else if (tooLong(path)) {
       notFollowed.cap(move.at(), "tiles of the height grid", model.limits().tiles());
       notFollowed.lose(surface, move.at(), "a move is too long to follow");
+    }
+    if (surface.box.isEmpty()) {
+      surface.isBelow(move.modes().tool().value().orElse(NO_TOOL));
     }
     if (below.isEmpty()) {
       cutter.filter(c -> !surface.lost()).ifPresent(c -> surface.lose(path, c.radiusPm()));
@@ -423,6 +437,23 @@ public final class StockStage implements EventSink {
     return on && !model.compensation().equals(Optional.of(CompensationShift.WEAR));
   }
 
+  /** The key of the sheet that would tell where stock is. */
+  private String stockKey(Surface surface) {
+    return model.box().isPresent() ? "the stock of " + surface.offset : "stock";
+  }
+
+  /** The key of the sheet that would tell how wide the tool of this move cuts. */
+  private String shapeKey(Move move) {
+    Optional<Integer> number = move.modes().tool().value();
+    if (number.isEmpty() || !model.tools().containsKey(number.get())) {
+      return number.map(n -> "tools." + n).orElse("tools");
+    }
+    Tool tool = model.tools().get(number.get());
+    return tool.get(ToolKeys.DIAMETER).isEmpty()
+        ? tool.resolve(ToolKeys.DIAMETER).path()
+        : tool.resolve(ToolKeys.SHAPE).path();
+  }
+
   private static String toolWords(Move move) {
     return move.modes().tool().value().map(number -> "tool " + number).orElse("the tool");
   }
@@ -477,6 +508,7 @@ public final class StockStage implements EventSink {
       everythingLost = true;
       surfaces.values().forEach(Surface::lose);
       notFollowed.unknown(at, "the surface of the part: " + why);
+      notFollowed.surface(at, "the surface of the part is not known: " + why);
     }
   }
 
@@ -486,6 +518,13 @@ public final class StockStage implements EventSink {
 
   /** A move whose contact can't be told. */
   private void notTold(Move move, ContactBasis why) {
+    switch (why) {
+      case NEVER_POSITIONED ->
+          notFollowed.contactFor(
+              move.at(), stockKey(surface(move.modes().workOffset().value().orElseThrow())));
+      case TOOL_UNKNOWN -> notFollowed.contactFor(move.at(), shapeKey(move));
+      default -> notFollowed.contact(move.at(), "whether a move cuts is not known: " + why.words());
+    }
     passes.end(move.at());
     runLength = 0;
     out.put(idle(move, Contact.UNKNOWN, why));

@@ -1,10 +1,14 @@
 package hairline.checks.stock;
 
 import hairline.checks.motion.Axis;
+import hairline.checks.motion.Place;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 
 /** What is known of the part under one work offset. */
 final class Surface {
@@ -30,6 +34,8 @@ final class Surface {
   private final double shortest;
   private final double chordError;
   private final Map<Integer, Long> lowestRapid = new HashMap<>();
+  private final Map<Integer, Place> staysAbove = new LinkedHashMap<>();
+  private final Set<Integer> cutsBelow = new HashSet<>();
   private long highestFloor = Long.MIN_VALUE;
   private boolean lost;
   private boolean asksEveryCell;
@@ -75,6 +81,25 @@ final class Surface {
     }
     Long lowest = lowestRapid.get(tool);
     return lowest == null ? OptionalLong.empty() : OptionalLong.of(lowest);
+  }
+
+  /** Without a stock: a feed move of this tool stays above where contact may begin. */
+  void notBelow(int tool, Place at) {
+    if (!cutsBelow.contains(tool)) {
+      staysAbove.putIfAbsent(tool, at);
+    }
+  }
+
+  /** A feed move of this tool goes below where contact may begin. */
+  void isBelow(int tool) {
+    if (cutsBelow.add(tool)) {
+      staysAbove.remove(tool);
+    }
+  }
+
+  /** The first feed move of a tool that never goes below where contact may begin. */
+  Optional<Place> neverBelow() {
+    return staysAbove.values().stream().findFirst();
   }
 
   /** A move in contact came down to here. */

@@ -321,7 +321,10 @@ class RoundingTest {
     ControlProfile units =
         Profiles.with(Runs.TENTH_UM, p -> p.decimalPoint = Optional.of(PointlessNumber.UNITS));
     assertThat(Runs.of(Event.PointMissing.class, Runs.events(units, "G0 X10"))).isEmpty();
-    assertThat(Runs.of(Event.PointMissing.class, "G0 X10")).isEmpty();
+    // Nobody said how it is read: taken as units, and told.
+    missing = Runs.only(Event.PointMissing.class, Runs.events(Runs.TENTH_UM, "G0 X10 Y5. Z0"));
+    assertThat(missing.reading()).isEmpty();
+    assertThat(missing.readAsPm()).isEqualTo(10_000_000_000L);
   }
 
   @Test
