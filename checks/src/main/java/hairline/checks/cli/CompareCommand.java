@@ -3,10 +3,12 @@ package hairline.checks.cli;
 import hairline.checks.compare.Comparison;
 import hairline.checks.compare.LevelWatcher;
 import hairline.checks.compare.MotionComparison;
+import hairline.checks.compare.SheetDifference;
 import hairline.checks.finding.ProgramResult;
 import hairline.checks.motion.Event;
 import hairline.checks.motion.EventSink;
 import hairline.checks.motion.Interpreter;
+import hairline.checks.motion.Place;
 import hairline.checks.motion.ProgramFiles;
 import hairline.checks.motion.SheetControl;
 import hairline.checks.report.ComparisonFormat;
@@ -14,12 +16,15 @@ import hairline.checks.report.Conditions;
 import hairline.checks.report.ReportOptions;
 import hairline.checks.rules.ProgramCheck;
 import hairline.checks.rules.Selection;
+import hairline.checks.setup.Length;
+import hairline.checks.setup.MachineKeys;
 import hairline.checks.setup.Setup;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -141,15 +146,20 @@ final class CompareCommand implements Action {
     LevelWatcher levelsAfter = new LevelWatcher();
     ProgramResult resultBefore = was.check(levelsBefore);
     ProgramResult resultAfter = is.check(levelsAfter);
+    long increment = increment(was.sheet(), is.sheet());
+    Set<Place> asked = levelsBefore.placesOfLevels();
     Comparison comparison =
         programAfter.read(
             () ->
                 Comparison.of(
                     resultBefore,
                     resultAfter,
-                    MotionComparison.of(was.motion(false), is.motion(false)),
+                    SheetDifference.of(was.sheet(), is.sheet()),
+                    MotionComparison.of(was.motion(false), is.motion(false), increment, asked),
                     was.deletable() || is.deletable()
-                        ? Optional.of(MotionComparison.of(was.motion(true), is.motion(true)))
+                        ? Optional.of(
+                            MotionComparison.of(
+                                was.motion(true), is.motion(true), increment, Set.of()))
                         : Optional.empty(),
                     levelsBefore,
                     levelsAfter));
@@ -170,6 +180,13 @@ final class CompareCommand implements Action {
       throw Failed.because(e, Failure.OUTPUT_FAILED, "standard output", Reasons.of(e));
     }
     return status;
+  }
+
+  /** The finer of the two machines' increments; 0 where one is not known. */
+  private static long increment(Setup before, Setup after) {
+    return Math.min(
+        before.get(MachineKeys.RESOLUTION).map(Length::pm).orElse(0L),
+        after.get(MachineKeys.RESOLUTION).map(Length::pm).orElse(0L));
   }
 
   private ExitStatus status(Comparison comparison) {

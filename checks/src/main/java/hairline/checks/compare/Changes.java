@@ -120,11 +120,34 @@ final class Changes {
 
   // Pairs.
 
-  void pair(Act before, Act after) {
+  private void states(Act before, Act after) {
     Map<Change.Kind, String> was = statesBefore.items(before.modes());
     Map<Change.Kind, String> is = statesAfter.items(after.modes());
     was.forEach(
         (kind, item) -> differ(kind, before, after, item, is.getOrDefault(kind, ""), letter(kind)));
+  }
+
+  /** Pieces of one straight way that lie beside each other. */
+  void pieces(Act before, Act after) {
+    states(before, after);
+    feeds(before, before.move().orElseThrow(), after, after.move().orElseThrow());
+  }
+
+  /** Whether the axes stop where pieces of one straight way end. */
+  void stops(Act before, boolean was, Act after, boolean is) {
+    if (was != is) {
+      differ(Change.Kind.PATH_MODE, before, after, stop(was), stop(is), 'G');
+    }
+  }
+
+  private void feeds(Act before, Move was, Act after, Move is) {
+    if (was.isFeed() && is.isFeed()) {
+      differ(Change.Kind.FEED, before, after, feed(was), feed(is), 'F');
+    }
+  }
+
+  void pair(Act before, Act after) {
+    states(before, after);
     if (before.move().isPresent() && after.move().isPresent()) {
       moves(before, before.move().get(), after, after.move().get());
     } else if (before.kind() != Act.Kind.SPINDLE
@@ -171,12 +194,8 @@ final class Changes {
     if (was.kind() != is.kind()) {
       differ(Change.Kind.MOTION, before, after, kind(was), kind(is), 'G');
     }
-    if (was.exactStop() != is.exactStop()) {
-      differ(Change.Kind.PATH_MODE, before, after, stop(was), stop(is), 'G');
-    }
-    if (was.isFeed() && is.isFeed()) {
-      differ(Change.Kind.FEED, before, after, feed(was), feed(is), 'F');
-    }
+    stops(before, was.exactStop(), after, is.exactStop());
+    feeds(before, was, after, is);
     double far = before.what().equals(after.what()) ? far(was, is) : Double.POSITIVE_INFINITY;
     if (far == 0) {
       return;
@@ -211,8 +230,8 @@ final class Changes {
     };
   }
 
-  private static String stop(Move move) {
-    return move.exactStop() ? "exact stop" : "no exact stop";
+  private static String stop(boolean exact) {
+    return exact ? "exact stop" : "no exact stop";
   }
 
   private static String feed(Move move) {

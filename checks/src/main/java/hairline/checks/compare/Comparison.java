@@ -6,12 +6,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * All that two programs do otherwise.
  *
  * @param before what the check says of the one
  * @param after what it says of the other
+ * @param sheets the values that the two sheets have otherwise
+ * @param times operations whose moves take longer or shorter, as planned
  * @param changes the differences of motion and state, by operation
  * @param titles what the operations of the program after are called
  * @param titlesBefore the same of the program before
@@ -22,6 +26,8 @@ import java.util.Optional;
 public record Comparison(
     ProgramResult before,
     ProgramResult after,
+    List<SheetDifference> sheets,
+    List<TimeDifference> times,
     List<Change> changes,
     Map<Integer, String> titles,
     Map<Integer, String> titlesBefore,
@@ -30,6 +36,8 @@ public record Comparison(
     List<String> notCompared) {
 
   public Comparison {
+    sheets = List.copyOf(sheets);
+    times = List.copyOf(times);
     changes = List.copyOf(changes);
     surfaces = List.copyOf(surfaces);
     notCompared = List.copyOf(notCompared);
@@ -38,12 +46,14 @@ public record Comparison(
   /**
    * Puts together what was compared.
    *
+   * @param sheets the values that the two sheets have otherwise
    * @param off motion and state with the block delete switch off
    * @param on the same with the switch on; empty where no block can be deleted
    */
   public static Comparison of(
       ProgramResult before,
       ProgramResult after,
+      List<SheetDifference> sheets,
       MotionComparison off,
       Optional<MotionComparison> on,
       LevelWatcher levelsBefore,
@@ -58,7 +68,7 @@ public record Comparison(
       }
       withOn.forEach(change -> changes.add(change.onlyWith("on")));
     }
-    changes.addAll(LevelWatcher.changes(levelsBefore, levelsAfter, off.operationsAfter()));
+    changes.addAll(LevelWatcher.changes(levelsBefore, levelsAfter, off));
     List<String> notCompared = new ArrayList<>(off.notCompared());
     on.ifPresent(
         o -> {
@@ -66,18 +76,30 @@ public record Comparison(
           notCompared.add("levels, steps and the surface left with the block delete switch on");
         });
     if (levelsBefore.full() || levelsAfter.full()) {
-      notCompared.add(
-          "levels and steps of an operation behind the first " + LevelWatcher.MOST + " of them");
+      notCompared.add("levels and steps behind the first " + LevelWatcher.MOST + " of each");
     }
     return new Comparison(
         before,
         after,
+        sheets,
+        TimeDifference.of(levelsBefore.seconds(), levelsAfter.seconds(), off.operationsAfter()),
         changes,
         off.titles(),
         off.titlesBefore(),
         SurfaceDifference.of(levelsBefore.surfaces(), levelsAfter.surfaces()),
-        FindingsDifference.of(before, after, off.operationsAfter()),
+        FindingsDifference.of(
+            before,
+            after,
+            off.operationsAfter(),
+            sheets.isEmpty() ? sameMotion(changes, off.operationsAfter()) : Set.of()),
         notCompared);
+  }
+
+  private static Set<Integer> sameMotion(
+      List<Change> changes, Map<Integer, Integer> operationsAfter) {
+    Set<Integer> same = new TreeSet<>(operationsAfter.values());
+    changes.forEach(change -> same.remove(change.operationAfter()));
+    return same;
   }
 
   /** Whether motion, state or surface differ. */

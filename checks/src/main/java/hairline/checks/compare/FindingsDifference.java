@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What the check says of one program and not of the other. Where a finding stands does not count:
@@ -39,9 +40,14 @@ public record FindingsDifference(List<Finding> gone, List<Finding> added, List<P
    * Compares.
    *
    * @param operationsAfter which operation after an operation before answers
+   * @param sameMotion operations after that do the same as before under the same sheet: if the same
+   *     is found there oftener, moves were only divided
    */
   public static FindingsDifference of(
-      ProgramResult before, ProgramResult after, Map<Integer, Integer> operationsAfter) {
+      ProgramResult before,
+      ProgramResult after,
+      Map<Integer, Integer> operationsAfter,
+      Set<Integer> sameMotion) {
     List<Finding> gone = new ArrayList<>(before.findings());
     List<Finding> added = new ArrayList<>();
     List<Pair> other = new ArrayList<>();
@@ -51,7 +57,13 @@ public record FindingsDifference(List<Finding> gone, List<Finding> added, List<P
                 && operationsAfter.getOrDefault(a.first().operation(), a.first().operation())
                     == b.first().operation();
     List<Finding> rest =
-        without(gone, after.findings(), (a, b) -> inOneOperation.are(a, b) && same(a, b));
+        without(
+            gone,
+            after.findings(),
+            (a, b) ->
+                inOneOperation.are(a, b)
+                    && same(a, b)
+                    && (a.count() == b.count() || sameMotion.contains(b.first().operation())));
     for (Finding finding :
         pairs(gone, rest, other, (a, b) -> inOneOperation.are(a, b) && sameCause(a, b))) {
       added.add(finding);
@@ -98,7 +110,6 @@ public record FindingsDifference(List<Finding> gone, List<Finding> added, List<P
   private static boolean same(Finding a, Finding b) {
     return sameCause(a, b)
         && a.level() == b.level()
-        && a.count() == b.count()
         && a.blockDelete() == b.blockDelete()
         && placeless(a.first().message()).equals(placeless(b.first().message()))
         && placeless(a.worst().message()).equals(placeless(b.worst().message()));

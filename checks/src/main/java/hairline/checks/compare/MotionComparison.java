@@ -1,10 +1,13 @@
 package hairline.checks.compare;
 
 import hairline.checks.motion.Modes;
+import hairline.checks.motion.Place;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 
@@ -16,6 +19,7 @@ import java.util.function.Consumer;
  * @param titles what the operations of the program after are called, by number
  * @param titlesBefore the same for the program before
  * @param operationsAfter which operation after an operation before answers
+ * @param answers of the places asked about, all moves after that answer one there, in their order
  * @param notCompared what could not be compared
  */
 public record MotionComparison(
@@ -23,6 +27,7 @@ public record MotionComparison(
     Map<Integer, String> titles,
     Map<Integer, String> titlesBefore,
     Map<Integer, Integer> operationsAfter,
+    Map<Place, List<Place>> answers,
     List<String> notCompared) {
 
   /** So many operations of a program are named. */
@@ -43,16 +48,27 @@ public record MotionComparison(
     notCompared = List.copyOf(notCompared);
   }
 
+  /** Compares, to the picometre, and asks about no places. */
+  static MotionComparison of(Program before, Program after) throws IOException {
+    return of(before, after, 0, Set.of());
+  }
+
   /**
    * Compares.
    *
+   * @param incrementPm the machine's increment, half of which a point on a straight way may lie
+   *     beside it; 0 where not known
+   * @param asked the places before whose answers are wanted
    * @throws IOException if a program can't be read
    */
-  public static MotionComparison of(Program before, Program after) throws IOException {
+  public static MotionComparison of(
+      Program before, Program after, long incrementPm, Set<Place> asked) throws IOException {
     Acts actsBefore = acts(before);
     Acts actsAfter = acts(after);
     int[] pairs = Alignment.of(actsBefore, actsAfter);
     Changes changes = new Changes();
+    Map<Place, List<Place>> answers = new HashMap<>();
+    Unsettled open = new Unsettled(changes, incrementPm);
     Map<Integer, String> titlesBefore = new TreeMap<>();
     Map<Integer, String> titles = new TreeMap<>();
     Map<Integer, Integer> operations = new TreeMap<>();
@@ -66,7 +82,7 @@ public record MotionComparison(
         while (next < pair) {
           Act act = right.next();
           title(titles, act);
-          changes.added(act);
+          open.added(act);
           next++;
         }
         if (end) {
@@ -75,7 +91,7 @@ public record MotionComparison(
         Act act = left.next();
         title(titlesBefore, act);
         if (pair < 0) {
-          changes.lost(act);
+          open.lost(act);
           continue;
         }
         Act answer = right.next();
@@ -84,19 +100,30 @@ public record MotionComparison(
           operations.putIfAbsent(act.modes().operation(), answer.modes().operation());
           operationsBefore.putIfAbsent(answer.modes().operation(), act.modes().operation());
         }
+        if (act.kind() == Act.Kind.MOVE && asked.contains(act.at())) {
+          answers.computeIfAbsent(act.at(), p -> new ArrayList<>()).add(answer.at());
+        }
         if (actsBefore.wholes()[k] != actsAfter.wholes()[pair]) {
-          changes.pair(act, answer);
+          open.pair(act, answer);
+        } else {
+          open.settle();
         }
         next++;
       }
     }
+    open.settle();
     List<String> notCompared = new ArrayList<>(changes.left());
     if (actsBefore.full() || actsAfter.full()) {
       notCompared.add(
           "what comes behind the first " + Acts.MOST + " moves and other acts of a program");
     }
     return new MotionComparison(
-        changes.all(operations, operationsBefore), titles, titlesBefore, operations, notCompared);
+        changes.all(operations, operationsBefore),
+        titles,
+        titlesBefore,
+        operations,
+        answers,
+        notCompared);
   }
 
   private static Acts acts(Program program) throws IOException {

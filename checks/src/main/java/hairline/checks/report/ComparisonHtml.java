@@ -3,6 +3,7 @@ package hairline.checks.report;
 import hairline.checks.compare.Change;
 import hairline.checks.compare.Comparison;
 import hairline.checks.compare.FindingsDifference;
+import hairline.checks.compare.SheetDifference;
 import hairline.checks.finding.Finding;
 import hairline.checks.finding.ProgramResult;
 import hairline.checks.finding.Quantities;
@@ -45,6 +46,7 @@ final class ComparisonHtml {
 
   private List<Section> sections(ReportOptions options) {
     List<Section> sections = new ArrayList<>();
+    ComparisonText.sheetsSentence(comparison).ifPresent(s -> sections.add(sheets(s)));
     sections.add(programs(options));
     Map<String, List<Change>> byOperation = new LinkedHashMap<>();
     for (Change change : ComparisonText.ordered(comparison.changes())) {
@@ -59,6 +61,10 @@ final class ComparisonHtml {
     if (!surfaces.isEmpty()) {
       sections.add(new Section("The part left", true, List.of(new Items(surfaces))));
     }
+    List<String> times = comparison.times().stream().map(ComparisonText::time).toList();
+    if (!times.isEmpty()) {
+      sections.add(new Section("The time planned", true, List.of(new Items(times))));
+    }
     if (!comparison.findings().none()) {
       sections.add(findings(comparison.findings()));
     }
@@ -68,17 +74,40 @@ final class ComparisonHtml {
     return sections;
   }
 
+  private Section sheets(String sentence) {
+    List<Part> parts = new ArrayList<>();
+    parts.add(new Items(List.of(sentence)));
+    List<List<String>> rows = new ArrayList<>();
+    List<SheetDifference> sheets = comparison.sheets();
+    for (SheetDifference sheet : sheets.subList(0, Math.min(MOST_ROWS, sheets.size()))) {
+      rows.add(
+          List.of(
+              sheet.key(),
+              ComparisonText.value(sheet.before()),
+              ComparisonText.value(sheet.after())));
+    }
+    if (!rows.isEmpty()) {
+      parts.add(
+          new Table("Values that differ", List.of("key of the sheet", "before", "after"), rows));
+    }
+    if (sheets.size() > rows.size()) {
+      parts.add(more(sheets.size() - rows.size()));
+    }
+    return new Section("The setup sheets", true, parts);
+  }
+
+  private static Items more(int count) {
+    return new Items(
+        List.of(Words.count(count, "more difference") + "; --format json lists them all"));
+  }
+
   private Section programs(ReportOptions options) {
     List<Fact> facts = new ArrayList<>();
     for (ProgramResult result : List.of(comparison.before(), comparison.after())) {
       facts.add(new Fact(facts.isEmpty() ? "before" : "after", result.program()));
       facts.add(
           new Fact(
-              "",
-              "sheet: "
-                  + (result.embeddedSheet() ? "none found, the embedded one" : result.sheet())
-                  + "; "
-                  + ComparisonText.found(result)));
+              "", "sheet: " + ComparisonText.sheet(result) + "; " + ComparisonText.found(result)));
       if (result.notUnderstood() || result.macroUnread() || result.stepBudgetReached()) {
         facts.add(new Fact("unread", Words.NOT_UNDERSTOOD));
       }
@@ -110,11 +139,7 @@ final class ComparisonHtml {
     parts.add(
         new Table("Differences; of paths the largest, of other things the first", HEAD, rows));
     if (changes.size() > rows.size()) {
-      parts.add(
-          new Items(
-              List.of(
-                  Words.count(changes.size() - rows.size(), "more difference")
-                      + "; --format json lists them all")));
+      parts.add(more(changes.size() - rows.size()));
     }
     return new Section(heading, true, parts);
   }

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import hairline.checks.compare.Change;
 import hairline.checks.compare.Comparison;
 import hairline.checks.compare.FindingsDifference;
+import hairline.checks.compare.SheetDifference;
+import hairline.checks.compare.TimeDifference;
 import hairline.checks.finding.Finding;
 import hairline.checks.finding.ProgramResult;
 import hairline.checks.motion.Place;
@@ -16,7 +18,7 @@ import java.util.Optional;
 
 /** A comparison for programs, as {@code comparison.schema.json} beside this class describes it. */
 final class ComparisonJson {
-  static final String SCHEMA_VERSION = "1.0";
+  static final String SCHEMA_VERSION = "1.1";
 
   private static final double PM_PER_UM = 1e6;
   private static final double PM_PER_MM = 1e9;
@@ -41,6 +43,15 @@ final class ComparisonJson {
     json.writeStringField("caution", Words.CAUTION);
     program("before", comparison.before());
     program("after", comparison.after());
+    json.writeArrayFieldStart("sheets");
+    for (SheetDifference sheet : comparison.sheets()) {
+      json.writeStartObject();
+      JsonText.text(json, "key", sheet.key());
+      JsonText.text(json, "before", sheet.before());
+      JsonText.text(json, "after", sheet.after());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
     json.writeArrayFieldStart("changes");
     for (Change change : ComparisonText.ordered(comparison.changes())) {
       change(comparison, change);
@@ -49,6 +60,15 @@ final class ComparisonJson {
     json.writeArrayFieldStart("surfaces");
     for (SurfaceDifference surface : comparison.surfaces()) {
       surface(surface);
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("times");
+    for (TimeDifference time : comparison.times()) {
+      json.writeStartObject();
+      operation(comparison, time.operationBefore(), time.operationAfter());
+      JsonText.number(json, "beforeSeconds", time.beforeSeconds());
+      JsonText.number(json, "afterSeconds", time.afterSeconds());
+      json.writeEndObject();
     }
     json.writeEndArray();
     FindingsDifference findings = comparison.findings();
@@ -92,14 +112,7 @@ final class ComparisonJson {
   private void change(Comparison comparison, Change change) throws IOException {
     json.writeStartObject();
     json.writeStringField("kind", change.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-    operation(
-        "operationBefore",
-        change.operationBefore(),
-        Optional.ofNullable(comparison.titlesBefore().get(change.operationBefore())));
-    operation(
-        "operationAfter",
-        change.operationAfter(),
-        Optional.ofNullable(comparison.titles().get(change.operationAfter())));
+    operation(comparison, change.operationBefore(), change.operationAfter());
     JsonText.text(json, "before", change.before());
     JsonText.text(json, "after", change.after());
     json.writeNumberField("count", change.count());
@@ -114,6 +127,12 @@ final class ComparisonJson {
     json.writeStringField(
         "blockDelete", change.blockDelete().isEmpty() ? "both" : "only_" + change.blockDelete());
     json.writeEndObject();
+  }
+
+  private void operation(Comparison comparison, int before, int after) throws IOException {
+    operation(
+        "operationBefore", before, Optional.ofNullable(comparison.titlesBefore().get(before)));
+    operation("operationAfter", after, Optional.ofNullable(comparison.titles().get(after)));
   }
 
   private void operation(String name, int number, Optional<String> title) throws IOException {

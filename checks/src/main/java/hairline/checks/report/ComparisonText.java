@@ -3,6 +3,8 @@ package hairline.checks.report;
 import hairline.checks.compare.Change;
 import hairline.checks.compare.Comparison;
 import hairline.checks.compare.FindingsDifference;
+import hairline.checks.compare.SheetDifference;
+import hairline.checks.compare.TimeDifference;
 import hairline.checks.finding.Finding;
 import hairline.checks.finding.ProgramResult;
 import hairline.checks.finding.Quantities;
@@ -37,6 +39,7 @@ final class ComparisonText {
     for (Conditions.Named condition : options.conditions().all()) {
       gutter.labelled(condition.name(), Paint.WARNING, condition.text());
     }
+    sheets(comparison);
     program("before", comparison.before());
     program("after", comparison.after());
     int before = -1;
@@ -70,6 +73,7 @@ final class ComparisonText {
     }
     left(left);
     surfaces(comparison);
+    times(comparison);
     findings(comparison);
     if (!comparison.notCompared().isEmpty()) {
       gutter.line("");
@@ -92,15 +96,82 @@ final class ComparisonText {
     }
   }
 
+  private void sheets(Comparison comparison) throws IOException {
+    Optional<String> sentence = sheetsSentence(comparison);
+    if (sentence.isEmpty()) {
+      return;
+    }
+    List<SheetDifference> sheets = comparison.sheets();
+    gutter.labelled("sheets", sheets.isEmpty() ? Paint.QUIET : Paint.WARNING, sentence.get(), true);
+    int most = options.verbose() ? sheets.size() : Math.min(MOST_ITEMS, sheets.size());
+    for (SheetDifference sheet : sheets.subList(0, most)) {
+      gutter.labelled(
+          "",
+          Paint.WARNING,
+          sheet.key() + ": " + value(sheet.before()) + " → " + value(sheet.after()));
+    }
+    left(sheets.size() - most);
+    gutter.line("");
+  }
+
+  /** With which sheet each side was checked, where these are two. */
+  static Optional<String> sheetsSentence(Comparison comparison) {
+    String before = sheet(comparison.before());
+    String after = sheet(comparison.after());
+    if (comparison.sheets().isEmpty() && before.equals(after)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        (comparison.sheets().isEmpty()
+                ? "two files, all values the same"
+                : Words.count(comparison.sheets().size(), "value")
+                    + " of the setup sheets "
+                    + (comparison.sheets().size() == 1 ? "differs" : "differ")
+                    + ", so that findings, levels and time may differ for that alone")
+            + "; before checked with "
+            + before
+            + ", after with "
+            + after);
+  }
+
+  static String sheet(ProgramResult result) {
+    return result.embeddedSheet() ? "none found, the embedded one" : result.sheet();
+  }
+
+  static String value(Optional<String> value) {
+    return value.orElse("nothing");
+  }
+
+  private void times(Comparison comparison) throws IOException {
+    if (comparison.times().isEmpty()) {
+      return;
+    }
+    gutter.line("");
+    gutter.labelled("", Paint.QUIET, "the time planned", true);
+    String label = "time";
+    for (TimeDifference time : comparison.times()) {
+      gutter.labelled(label, Paint.QUIET, time(time));
+      label = "";
+    }
+  }
+
+  static String time(TimeDifference time) {
+    return (time.operationAfter() == 0
+            ? "moves of operation " + time.operationBefore() + " of the program before"
+            : "moves of operation " + time.operationAfter())
+        + ": "
+        + seconds(time.beforeSeconds())
+        + " → "
+        + seconds(time.afterSeconds());
+  }
+
+  private static String seconds(double seconds) {
+    return Quantities.significant(Math.rint(seconds * 1000) / 1000, 9) + " s";
+  }
+
   private void program(String label, ProgramResult result) throws IOException {
     gutter.labelled(label, Paint.QUIET, result.program(), true);
-    gutter.labelled(
-        "",
-        Paint.QUIET,
-        "sheet: "
-            + (result.embeddedSheet() ? "none found, the embedded one" : result.sheet())
-            + "; "
-            + found(result));
+    gutter.labelled("", Paint.QUIET, "sheet: " + sheet(result) + "; " + found(result));
     if (result.notUnderstood() || result.macroUnread() || result.stepBudgetReached()) {
       gutter.labelled("unread", Paint.ERROR, Words.NOT_UNDERSTOOD);
     }
@@ -334,6 +405,9 @@ final class ComparisonText {
 
   static String verdict(Comparison comparison) {
     List<String> parts = new ArrayList<>();
+    if (!comparison.sheets().isEmpty()) {
+      parts.add("two setup sheets, " + Words.count(comparison.sheets().size(), "value") + " apart");
+    }
     parts.add(
         comparison.changes().isEmpty()
             ? "no difference in motion or state"

@@ -77,6 +77,16 @@ public final class Setup {
     return values.given(key).map(key::format).orElse("");
   }
 
+  /**
+   * Every value that holds because the sheet gives it, or that stands for one it does not give
+   * (published, default), by what the user would type to name it: {@code machine.resolution},
+   * {@code tools.3.edge_radius}, {@code offsets.G54.X}, {@code job.features.NAME.step}. In the
+   * order of the sheet.
+   */
+  public Map<String, String> valuesInForce() {
+    return InForce.of(this);
+  }
+
   /** Where the sheet gives the value. */
   public Optional<SourcePosition> positionOf(Key<?> key) {
     return values.position(key);

@@ -12,6 +12,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
@@ -67,7 +68,9 @@ class CompareCommandTest {
         .contains("by up to 0.1 µm at line 56:4 (before: 57:4)")
         .contains("H5 → H3")
         .contains("0.1 µm lower (-8 → -8.1 µm)")
-        .contains("gone: 8 µm")
+        .contains("level  -8 µm → -8.1 µm, at line 56:4 (before: 57:4)")
+        .contains("step  8 µm → 8.1 µm, at line 56:4 (before: 57:4)")
+        .contains("4 µm → 3.9 µm, at line 56:4 (before: 57:4)")
         .contains("new  error warm-up-missing, line 43:1");
   }
 
@@ -86,10 +89,88 @@ class CompareCommandTest {
     String after = changed("G1 Z-0.016 F60.", "G1 Z-0.0165 F60.");
     Ran ran = Ran.of("compare", SHEET, before(), after);
     assertThat(ran.out())
-        .contains("level  -16 µm → -16.5 µm")
-        .contains("gone: 16 µm")
-        .contains("new: 16.5 µm")
+        .contains("level  -16 µm → -16.5 µm, at line 83:4 (before: 83:4)")
+        .contains("step  16 µm → 16.5 µm, at line 83:4 (before: 83:4)")
+        .contains("4 µm → 4.5 µm, at line 83:4 (before: 83:4)")
         .contains("0.5 µm lower (-16 → -16.5 µm)");
+  }
+
+  /** Other steps of 4 µm stand before it: none of them has changed. */
+  @Test
+  void aStepThatGoesIsPointedAtWhereItWas() throws IOException {
+    String after = changed("G1 Z-0.014 F60.", "G1 Z-0.01 F60.");
+    Ran ran = Ran.of("compare", SHEET, before(), after);
+    int line = (int) terraces().substring(0, terraces().indexOf("G1 Z-0.014 F60.")).lines().count();
+    assertThat(ran.out())
+        .contains("level  -14 µm → -10 µm, at line " + (line + 1) + ":4")
+        .contains("6 µm → 2 µm, at line " + (line + 1) + ":4");
+  }
+
+  @Test
+  void aStraightMoveInTwoIsNoOtherMotion() throws IOException {
+    String along = "G1 X0.35 F400.\n";
+    String down = "G1 Z-0.016 F60.\n";
+    String after =
+        write(
+            terraces()
+                .replace(along, "G1 X0.3 F400.\nG1 X0.35 F400.\n")
+                .replace(down, "G1 Z-0.01 F60.\nG1 Z-0.016 F60.\n"));
+    Ran ran = Ran.of("compare", SHEET, before(), after);
+    assertThat(ran.out())
+        .contains("no difference in motion or state; the same surface; the same findings");
+    assertThat(ran.status()).isZero();
+    String slower = changed(along, "G1 X0.3 F400.\nG1 X0.35 F300.\n");
+    Ran told = Ran.of("compare", SHEET, before(), slower);
+    assertThat(told.status()).isEqualTo(1);
+    assertThat(told.out())
+        .contains("feed  400 mm/min → 300 mm/min, at line 73:10 (before: 72:10)")
+        .contains("1 difference of motion or state; the same surface")
+        .containsPattern("time  moves of operation 2: [0-9.]+ s → [0-9.]+ s");
+  }
+
+  @Test
+  void aFindingOnAMoveInTwoIsNotNew() throws IOException {
+    Files.writeString(
+        folder.resolve("before.nc"), terraces().replace("X0.35 F400.\n", "X0.35 F18.\n"));
+    String after =
+        write(terraces().replace("X0.35 F400.\n", "X0.25 F18.\nG1 X0.3 F18.\nG1 X0.35 F18.\n"));
+    Ran ran = Ran.of("compare", SHEET, folder.resolve("before.nc").toString(), after);
+    assertThat(ran.out()).contains("the same findings").doesNotContain("nothing found");
+    assertThat(ran.status()).isZero();
+  }
+
+  @Test
+  void sheetsThatDifferAreToldFirst() throws IOException {
+    Path one = Files.createDirectory(folder.resolve("one"));
+    Path other = Files.createDirectory(folder.resolve("other"));
+    String sheet = "machine: {resolution: 0.1 um}\ntools:\n- {number: 1, diameter: %s}\n";
+    String program = "G21 G90 G17 G94 G54\nT1 M6\nG0 X0. Y0. Z1.\nM30\n";
+    for (Path place : new Path[] {one, other}) {
+      Files.writeString(place.resolve("a.nc"), program);
+      Files.writeString(
+          place.resolve("setup.yaml"), sheet.replace("%s", place.equals(one) ? "1 mm" : "2 mm"));
+    }
+    String[] programs = {one.resolve("a.nc").toString(), other.resolve("a.nc").toString()};
+    Ran ran = Ran.of("compare", programs[0], programs[1]);
+    assertThat(ran.out().lines().findFirst().orElseThrow())
+        .contains("sheets  1 value of the setup sheets differs");
+    assertThat(ran.out().replaceAll("\\s+", " "))
+        .contains("before checked with " + one.resolve("setup.yaml"))
+        .contains("after with " + other.resolve("setup.yaml"))
+        .contains("tools.1.diameter: 1 mm → 2 mm")
+        .contains("two setup sheets, 1 value apart; no difference in motion or state");
+    assertThat(Ran.of("compare", "--format=html", programs[0], programs[1]).out())
+        .contains("<td>1 mm</td>", "tools.1.diameter");
+    Ran json = Ran.of("compare", "--format=json", programs[0], programs[1]);
+    assertThat(json.out()).contains("\"key\" : \"tools.1.diameter\"");
+    assertThat(schema().validate(json.out(), InputFormat.JSON)).isEmpty();
+    Files.copy(
+        one.resolve("setup.yaml"),
+        other.resolve("setup.yaml"),
+        StandardCopyOption.REPLACE_EXISTING);
+    Ran alike = Ran.of("compare", programs[0], programs[1]);
+    assertThat(alike.out()).contains("two files, all values the same");
+    assertThat(Ran.of("compare", CLEAN, CLEAN).out()).doesNotContain("sheets");
   }
 
   @Test
@@ -124,8 +205,7 @@ class CompareCommandTest {
     assertThat(ran.out()).contains("IF[#1EQ2]GOTO5 → IF[#1EQ3]GOTO5");
   }
 
-  @Test
-  void theJsonHoldsToItsSchema() throws IOException {
+  private static Schema schema() throws IOException {
     try (InputStream in =
         Objects.requireNonNull(
             hairline.checks.report.ComparisonFormat.class.getResourceAsStream(
@@ -135,14 +215,19 @@ class CompareCommandTest {
       SchemaRegistry registry =
           SchemaRegistry.withDefaultDialect(
               SpecificationVersion.DRAFT_2020_12, b -> b.schemas(Map.of(id, text)));
-      Schema schema = registry.getSchema(SchemaLocation.of(id));
-      for (String after : new String[] {CLEAN, FAULTY}) {
-        Ran ran = Ran.of("compare", "--format=json", CLEAN, after);
-        assertThat(schema.validate(ran.out(), InputFormat.JSON)).isEmpty();
-        assertThat(ran.out()).contains("\"exitStatus\" : " + ran.status());
-      }
-      assertThat(schema.validate("{\"schemaVersion\": \"1.0\"}", InputFormat.JSON)).isNotEmpty();
+      return registry.getSchema(SchemaLocation.of(id));
     }
+  }
+
+  @Test
+  void theJsonHoldsToItsSchema() throws IOException {
+    Schema schema = schema();
+    for (String after : new String[] {CLEAN, FAULTY}) {
+      Ran ran = Ran.of("compare", "--format=json", CLEAN, after);
+      assertThat(schema.validate(ran.out(), InputFormat.JSON)).isEmpty();
+      assertThat(ran.out()).contains("\"exitStatus\" : " + ran.status());
+    }
+    assertThat(schema.validate("{\"schemaVersion\": \"1.0\"}", InputFormat.JSON)).isNotEmpty();
   }
 
   @Test

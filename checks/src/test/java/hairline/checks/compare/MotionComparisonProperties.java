@@ -190,6 +190,87 @@ class MotionComparisonProperties {
     assertThat(changes(absolute + end, increments + "G90\n" + end)).isEmpty();
   }
 
+  private static final long INCREMENT_PM = 100_000;
+
+  private static List<Change> changesBesideTheWay(String before, String after) {
+    try {
+      return MotionComparison.of(run(before), run(after), INCREMENT_PM, Set.of()).changes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static String point(long x, long y, long z, String rest) {
+    return "G1 " + at('X', x) + " " + at('Y', y) + " " + at('Z', z) + " " + rest + "\n";
+  }
+
+  /** Straight ways in pieces, each point rounded to the increment: one motion. */
+  @Property(tries = 200)
+  void aWayInPiecesIsNoChange(@ForAll long seed, @ForAll @IntRange(min = 1, max = 20) int ways) {
+    Random random = new Random(seed);
+    StringBuilder whole = new StringBuilder("G21 G90 G17 G94 G54\nG0 X0. Y0. Z0.\n");
+    StringBuilder pieces = new StringBuilder(whole);
+    StringBuilder slower = new StringBuilder(whole);
+    long[] from = new long[3];
+    for (int k = 0; k < ways; k++) {
+      long[] to = {from[0] + 200 + random.nextInt(5000), random.nextInt(5000), random.nextInt(99)};
+      int parts = 1 + random.nextInt(4);
+      for (int part = 1; part <= parts; part++) {
+        long[] by = new long[3];
+        for (int axis = 0; axis < 3; axis++) {
+          by[axis] = from[axis] + Math.round((to[axis] - from[axis]) * (double) part / parts);
+        }
+        pieces.append(point(by[0], by[1], by[2], "F100."));
+        slower.append(point(by[0], by[1], by[2], part == 2 ? "F90." : "F100."));
+      }
+      whole.append(point(to[0], to[1], to[2], "F100."));
+      from = to;
+    }
+    String end = "G1 X9. F100.\nM30\n";
+    assertThat(changesBesideTheWay(whole + end, pieces + end)).as(whole + "\n" + pieces).isEmpty();
+    assertThat(changesBesideTheWay(pieces + end, whole + end)).isEmpty();
+    if (slower.indexOf("F90.") > 0) {
+      assertThat(changesBesideTheWay(whole + end, slower + end))
+          .extracting(Change::kind)
+          .containsOnly(Kind.FEED);
+    }
+  }
+
+  /** A point on the way moved by one increment beside it: another path, divided or not. */
+  @Property(tries = 200)
+  void aPointBesideTheWayIsFound(@ForAll long seed) {
+    Random random = new Random(seed);
+    String begin = "G21 G90 G17 G94 G54\nG0 X0. Y0. Z0.\n";
+    long length = 10L + random.nextInt(5000);
+    long x = 1L + random.nextInt((int) length - 1);
+    String end = point(length, 0, 0, "F100.") + "M30\n";
+    String on = begin + point(x, 0, 0, "F100.") + end;
+    String beside = begin + point(x, random.nextBoolean() ? 1 : 2, 0, "F100.") + end;
+    assertThat(changesBesideTheWay(begin + end, on)).isEmpty();
+    for (String before : List.of(begin + end, on)) {
+      assertThat(changesBesideTheWay(before, beside)).as(before + beside).isNotEmpty();
+      assertThat(changesBesideTheWay(beside, before)).isNotEmpty();
+    }
+    // Back and forth on one line is no way in pieces.
+    String back = begin + point(length + 5, 0, 0, "F100.") + point(x, 0, 0, "F100.") + end;
+    assertThat(changesBesideTheWay(begin + end, back)).isNotEmpty();
+  }
+
+  @Property(tries = 50)
+  void aStopOnTheWayIsToldAndSoIsAnotherState(@ForAll long seed) {
+    long x = 1L + new Random(seed).nextInt(4998);
+    String begin = "G21 G90 G17 G94 G54\nG61\nG0 X0. Y0. Z0.\n";
+    String end = point(5000, 0, 0, "F100.") + "M30\n";
+    assertThat(changesBesideTheWay(begin + end, begin + point(x, 0, 0, "F100.") + end))
+        .singleElement()
+        .matches(c -> c.kind() == Kind.PATH_MODE && c.after().equals("exact stop"));
+    String smooth = begin.replace("G61", "G64");
+    assertThat(changesBesideTheWay(smooth + end, smooth + point(x, 0, 0, "F100.") + end)).isEmpty();
+    assertThat(changesBesideTheWay(smooth + end, smooth + point(x, 0, 0, "F100.") + "M8\n" + end))
+        .extracting(Change::kind)
+        .contains(Kind.COOLANT);
+  }
+
   /** Changes one word, takes a block out or puts one in; each has an effect. */
   private static int edit(List<Line> lines, Random random, Set<Kind> expected) {
     while (true) {
