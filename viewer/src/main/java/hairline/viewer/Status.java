@@ -66,7 +66,9 @@ final class Status extends HBox {
     Program p = now.get();
     bar.setProgress(p.moves().count() == 0 ? -1 : p.progress());
     words.setText(
-        (reading ? "reading: " : p.cancelled() ? "reading was cancelled: " : "")
+        (!reading
+                ? p.cancelled() ? "reading was cancelled: " : ""
+                : p.ended() ? "all is read, the check goes on: " : "reading: ")
             + p.moves().count()
             + (p.moves().count() == 1 ? " move" : " moves")
             + (p.truncated() ? " kept of more" : ""));
@@ -74,7 +76,12 @@ final class Status extends HBox {
         p.trouble()
             .map(t -> Visible.of(t.sentence()) + " – " + Visible.of(t.cure()))
             .orElse(changed ? "changed on disk: F5 reads it anew" : ""));
-    found.setText(p.result().isPresent() ? counts(p) : reading ? "checking …" : "not checked");
+    found.setText(
+        p.result().isPresent()
+            ? counts(p)
+            : reading
+                ? "so far " + counts(p)
+                : p.moves().count() == 0 ? "not checked" : "not checked to its end: " + counts(p));
   }
 
   private static String counts(Program program) {
@@ -89,7 +96,7 @@ final class Status extends HBox {
       text.append(count == 1 ? "" : "s");
     }
     int accepted = program.findings().size() - standing.size();
-    int unsure = program.result().map(r -> r.notChecked().size()).orElse(0);
+    int unsure = program.notChecked().size();
     return text
         + (accepted == 0 ? "" : ", " + accepted + " accepted")
         + ", "

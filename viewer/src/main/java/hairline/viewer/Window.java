@@ -273,11 +273,7 @@ public final class Window implements AutoCloseable {
   }
 
   private static String fileName(Program program, int file) {
-    return program
-        .result()
-        .filter(r -> file < r.files().size())
-        .map(r -> Visible.of(r.files().get(file)))
-        .orElse("file " + file);
+    return Visible.of(program.fileName(file));
   }
 
   private static String height(long pm) {

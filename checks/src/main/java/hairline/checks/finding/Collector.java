@@ -149,6 +149,11 @@ public final class Collector {
   /** The groups so far, in the order they began. */
   public Map<Key, Finding> findings() {
     endBlock();
+    return findingsOfEndedBlocks();
+  }
+
+  /** The same, but of the block under way nothing yet: what it explains away is not known. */
+  public Map<Key, Finding> findingsOfEndedBlocks() {
     Map<Key, Finding> all = new LinkedHashMap<>();
     groups.forEach((key, group) -> all.put(key, group.finding(key)));
     return all;

@@ -88,6 +88,9 @@ final class Run {
     if (watcher instanceof StagesWatcher reader) {
       reader.begin(stages);
     }
+    if (watcher instanceof FindingsWatcher reader) {
+      reader.begin(new Told());
+    }
     Map<String, Level> levels = levels(setup);
     if (watcher instanceof ChipWatcher chipWatcher) {
       // What it cannot tell, the rules do: nobody reads this collector.
@@ -333,7 +336,11 @@ final class Run {
 
   /** The findings with their grouping keys, less those that others of the run explain away. */
   Map<Collector.Key, Finding> groups() {
-    Map<Collector.Key, Finding> groups = new LinkedHashMap<>(collector.findings());
+    return explained(new LinkedHashMap<>(collector.findings()));
+  }
+
+  /** The groups less those that others of them explain away. */
+  private Map<Collector.Key, Finding> explained(Map<Collector.Key, Finding> groups) {
     for (Rule rule : rules) {
       for (Hides hides : rule.info().hides()) {
         if (hides.scope() != Scope.BLOCK) {
@@ -360,5 +367,28 @@ final class Run {
   /** The findings in the order of their places, then rules. */
   List<Finding> findings() {
     return FindingOrder.sorted(groups().values());
+  }
+
+  /** What is found while the run goes on. */
+  private final class Told implements FindingsWatcher.SoFar {
+    @Override
+    public List<Finding> findings() {
+      return FindingOrder.sorted(explained(collector.findingsOfEndedBlocks()).values());
+    }
+
+    @Override
+    public List<NotChecked> notChecked() {
+      return collector.notChecked();
+    }
+
+    @Override
+    public List<String> files() {
+      List<String> names = new ArrayList<>();
+      int known = files.map(ProgramFiles::count).orElse(0);
+      for (int file = 0; file < known; file++) {
+        names.add(files.orElseThrow().name(file));
+      }
+      return names;
+    }
   }
 }

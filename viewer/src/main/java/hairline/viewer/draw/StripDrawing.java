@@ -646,10 +646,11 @@ public final class StripDrawing {
           MARK);
     }
     int shown = program.findings().size();
+    String number = shown == 0 ? "no findings" : shown == 1 ? "1 finding" : shown + " findings";
     pen.text(
-        program.result().isEmpty()
-            ? program.finished() ? "no findings: not checked" : "findings follow"
-            : shown == 0 ? "no findings" : shown == 1 ? "1 finding" : shown + " findings",
+        program.result().isPresent()
+            ? number
+            : program.finished() ? number + ": not checked to its end" : number + " so far",
         x1 + 8,
         findingsY + 13,
         Font.SMALL,

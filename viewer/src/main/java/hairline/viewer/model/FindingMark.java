@@ -40,6 +40,18 @@ public record FindingMark(Finding finding, long move) {
 
   private static final Set<String> ROUNDING_ERRORS = Set.of("error", "drift", "moved");
 
+  /**
+   * Whether this is the finding that the other one was or becomes while a program is checked: its
+   * count, its worst occurrence and its last place may have grown.
+   */
+  public boolean isSame(FindingMark other) {
+    return finding.rule().equals(other.finding.rule())
+        && finding.first().operation() == other.finding.first().operation()
+        && finding.first().cause().equals(other.finding.first().cause())
+        && finding.at().equals(other.finding.at())
+        && finding.acceptedBecause().equals(other.finding.acceptedBecause());
+  }
+
   /** The figure found: the first in the unit of the limit; the first of all where there is none. */
   public Optional<Figure> found() {
     List<Figure> figures = finding.first().figures();

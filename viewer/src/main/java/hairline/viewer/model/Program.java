@@ -1,6 +1,7 @@
 package hairline.viewer.model;
 
 import hairline.checks.finding.Finding;
+import hairline.checks.finding.NotChecked;
 import hairline.checks.finding.ProgramResult;
 import hairline.checks.motion.Place;
 import hairline.checks.report.Trouble;
@@ -13,12 +14,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicLong;
@@ -46,6 +45,10 @@ public final class Program implements AutoCloseable {
   private final AtomicLong changes = new AtomicLong();
   private volatile Optional<ProgramResult> result = Optional.empty();
   private volatile List<FindingMark> findings = List.of();
+  private volatile List<NotChecked> notChecked = List.of();
+  private volatile List<String> files = List.of();
+  private volatile boolean ended;
+  private final AtomicLong findingsChanges = new AtomicLong();
   private volatile List<SurfaceLeft> part = List.of();
   private volatile Optional<Trouble> trouble = Optional.empty();
   private volatile boolean truncated;
@@ -158,9 +161,38 @@ public final class Program implements AutoCloseable {
     return result;
   }
 
-  /** The findings with the moves they concern, once the check is through. */
+  /**
+   * The findings with the moves they concern: all of them once there is a {@link #result}, before
+   * it what was found by then, of which some may still be explained away.
+   */
   public List<FindingMark> findings() {
     return findings;
+  }
+
+  /** What could not be decided by now. */
+  public List<NotChecked> notChecked() {
+    return notChecked;
+  }
+
+  /** A number that grows whenever findings or what is not checked change. */
+  public long findingsChanges() {
+    return findingsChanges.get();
+  }
+
+  /** How a file of the program is called, as far as it is known by now. */
+  public String fileName(int index) {
+    List<String> names = files;
+    return index < names.size() ? names.get(index) : "file " + index;
+  }
+
+  /** How many files the program draws on by now. */
+  public int fileCount() {
+    return Math.max(1, files.size());
+  }
+
+  /** Whether all moves are run; the check may still go on. */
+  public boolean ended() {
+    return ended;
   }
 
   /** The part it leaves, under each work offset, once the check is through. */
@@ -224,6 +256,22 @@ public final class Program implements AutoCloseable {
     changes.incrementAndGet();
   }
 
+  void setEnded() {
+    ended = true;
+    changes.incrementAndGet();
+  }
+
+  /** Takes the names of the files known by now. */
+  void setFiles(List<String> names) {
+    files = List.copyOf(names);
+    changes.incrementAndGet();
+  }
+
+  /** Takes what is found by now, on the thread that adds moves. */
+  void setFoundSoFar(List<Finding> found, List<NotChecked> undecided) {
+    put(found, undecided);
+  }
+
   void setTruncated() {
     truncated = true;
   }
@@ -244,22 +292,28 @@ public final class Program implements AutoCloseable {
   }
 
   void setResult(ProgramResult checked) {
-    Set<Long> wanted = new HashSet<>();
     List<Finding> all = new ArrayList<>(checked.findings());
     all.addAll(checked.accepted());
-    all.forEach(finding -> wanted.add(key(finding.at())));
+    setFiles(checked.files());
+    result = Optional.of(checked);
+    put(all, checked.notChecked());
+  }
+
+  private void put(List<Finding> found, List<NotChecked> undecided) {
     Map<Long, Long> moveOf = new HashMap<>();
     long n = moves.count();
-    for (long place : wanted) {
-      moveOf.put(place, n == 0 ? -1 : moves.firstOf((int) (place >> 32), (int) place));
-    }
     List<FindingMark> marks = new ArrayList<>();
-    for (Finding finding : all) {
-      marks.add(new FindingMark(finding, moveOf.getOrDefault(key(finding.at()), -1L)));
+    for (Finding finding : found) {
+      long move =
+          moveOf.computeIfAbsent(
+              key(finding.at()),
+              place -> n == 0 ? -1 : moves.firstOf((int) (place >> 32), (int) (long) place));
+      marks.add(new FindingMark(finding, move));
     }
     marks.sort(Comparator.comparingLong(FindingMark::move));
     findings = List.copyOf(marks);
-    result = Optional.of(checked);
+    notChecked = List.copyOf(undecided);
+    findingsChanges.incrementAndGet();
     changes.incrementAndGet();
   }
 

@@ -7,6 +7,7 @@ import hairline.checks.motion.Modes;
 import hairline.checks.motion.Move;
 import hairline.checks.motion.Position;
 import hairline.checks.rules.ChipWatcher;
+import hairline.checks.rules.FindingsWatcher;
 import hairline.checks.rules.Stages;
 import hairline.checks.rules.StagesWatcher;
 import hairline.checks.stock.Cut;
@@ -24,13 +25,25 @@ import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
 /** Watches a check and writes into a {@link Program} what it sees. */
-final class Watch implements StagesWatcher, ChipWatcher {
+final class Watch implements StagesWatcher, ChipWatcher, FindingsWatcher {
+  /** Findings are asked for no oftener than this. */
+  private static final long LEAST_BETWEEN_ASKING_NANOS = 400_000_000L;
+
+  /** And so that asking takes no more than one part in so many of the time. */
+  private static final int SHARE_FOR_ASKING = 25;
+
+  /** The clock is looked at once in so many events. */
+  private static final int EVENTS_BETWEEN_LOOKS = 256;
+
   /** The growth is asked again when so much time has passed. */
   private static final double GROWTH_EVERY_SECONDS = 0.25;
 
   private final Program program;
   private final BooleanSupplier cancelled;
   private @Nullable Stages stages;
+  private @Nullable SoFar soFar;
+  private long events;
+  private long askAgainNanos = System.nanoTime();
   private double pathMm;
   private long chipPm = Moves.UNKNOWN;
   private long minimumPm = Moves.UNKNOWN;
@@ -55,11 +68,32 @@ final class Watch implements StagesWatcher, ChipWatcher {
   }
 
   @Override
+  public void begin(SoFar told) {
+    soFar = told;
+  }
+
+  private void ask(SoFar told) {
+    long begun = System.nanoTime();
+    program.setFiles(told.files());
+    program.setFoundSoFar(told.findings(), told.notChecked());
+    long ended = System.nanoTime();
+    askAgainNanos =
+        ended + Math.max(LEAST_BETWEEN_ASKING_NANOS, SHARE_FOR_ASKING * (ended - begun));
+  }
+
+  @Override
   public void accept(Event event) {
+    boolean stopping = event instanceof Cut && cancelled.getAsBoolean();
+    SoFar told = soFar;
+    if (told != null
+        && (stopping
+            || (++events % EVENTS_BETWEEN_LOOKS == 0 && System.nanoTime() - askAgainNanos >= 0))) {
+      ask(told);
+    }
+    if (stopping) {
+      throw new CancellationException();
+    }
     if (event instanceof Cut cut) {
-      if (cancelled.getAsBoolean()) {
-        throw new CancellationException();
-      }
       try {
         cut(cut);
       } catch (IOException e) {
@@ -75,6 +109,8 @@ final class Watch implements StagesWatcher, ChipWatcher {
                 program.moves().count(),
                 level.tool().map(t -> OptionalInt.of(t.number())).orElse(OptionalInt.empty())));
       }
+    } else if (event instanceof Event.Ended) {
+      program.setEnded();
     } else if (event instanceof PartLeft part) {
       program.setPart(part.surfaces().stream().filter(SurfaceLeft::known).toList());
     }

@@ -39,6 +39,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The findings, and beside them what the selected one says and the page of its rule. */
@@ -66,7 +67,7 @@ public final class FindingsPane extends BorderPane implements Exported {
   private final Label empty = new Label();
   private final VBox page = new VBox(6);
   private final ScrollPane scroll = new ScrollPane(page);
-  private Optional<Program> filledFrom = Optional.empty();
+  private long filledAt = -1;
   private boolean following;
 
   /** The findings of what is shared. */
@@ -99,6 +100,9 @@ public final class FindingsPane extends BorderPane implements Exported {
     scroll.setId("page");
     scroll.setFocusTraversable(true);
     HBox.setHgrow(filter, Priority.ALWAYS);
+    filter.setMinWidth(120);
+    count.setId("findings-count");
+    count.setMinWidth(Region.USE_PREF_SIZE);
     HBox top = new HBox(8, filter, count);
     top.getStyleClass().add("pane-head");
     BorderPane upper = new BorderPane(table);
@@ -211,8 +215,7 @@ public final class FindingsPane extends BorderPane implements Exported {
         : shared
                 .program()
                 .get()
-                .flatMap(Program::result)
-                .map(r -> Visible.of(r.files().get(file)))
+                .map(program -> Visible.of(program.fileName(file)))
                 .orElse("file " + file)
             + ":"
             + line;
@@ -250,7 +253,7 @@ public final class FindingsPane extends BorderPane implements Exported {
   private void reset() {
     following = true;
     all.clear();
-    filledFrom = Optional.empty();
+    filledAt = -1;
     following = false;
     shared.finding().set(Optional.empty());
     tell(Optional.empty());
@@ -260,12 +263,39 @@ public final class FindingsPane extends BorderPane implements Exported {
   /** The program has grown. */
   public void grown() {
     Optional<Program> program = shared.program().get();
-    if (program.isPresent() && filledFrom.isEmpty() && program.get().result().isPresent()) {
-      filledFrom = program;
-      all.setAll(program.get().findings());
-      tell(shared.finding().get());
+    if (program.isPresent() && program.get().findingsChanges() != filledAt) {
+      filledAt = program.get().findingsChanges();
+      fill(program.get().findings());
     }
     recount();
+  }
+
+  /** Shows these findings; the one selected stays selected, as it is by now. */
+  private void fill(List<FindingMark> found) {
+    Optional<FindingMark> before = shared.finding().get();
+    following = true;
+    all.setAll(found);
+    Optional<FindingMark> now =
+        before.flatMap(mark -> found.stream().filter(mark::isSame).findFirst());
+    now.ifPresent(mark -> table.getSelectionModel().select(mark));
+    if (!now.equals(before)) {
+      shared.finding().set(now);
+    }
+    following = false;
+    if (now.isEmpty() || !now.equals(before)) {
+      double scrolled = now.isPresent() ? scroll.getVvalue() : 0;
+      tell(now);
+      scroll.layout();
+      scroll.setVvalue(scrolled);
+    }
+  }
+
+  private boolean isChecked() {
+    return shared.program().get().flatMap(Program::result).isPresent();
+  }
+
+  private boolean isReading() {
+    return shared.program().get().map(program -> !program.finished()).orElse(false);
   }
 
   private void refilter() {
@@ -297,13 +327,23 @@ public final class FindingsPane extends BorderPane implements Exported {
   }
 
   private void recount() {
-    boolean checked = shared.program().get().flatMap(Program::result).isPresent();
-    empty.setText(
-        !checked ? "not checked" : all.isEmpty() ? "no findings" : "the filter leaves none");
-    count.setText(
+    String nothing =
+        isChecked()
+            ? "no findings"
+            : isReading()
+                ? "none found so far; the check goes on"
+                : shared.program().get().isEmpty()
+                    ? "no program is open"
+                    : "not checked to its end; none found up to there";
+    empty.setText(all.isEmpty() ? nothing : "the filter leaves none");
+    String number =
         filtered.size() == all.size()
             ? Integer.toString(all.size())
-            : filtered.size() + " of " + all.size());
+            : filtered.size() + " of " + all.size();
+    count.setText(
+        isChecked() || all.isEmpty()
+            ? number
+            : number + (isReading() ? " so far; the check goes on" : ", not checked to its end"));
   }
 
   /** The findings in the order and selection of the table. */
@@ -350,11 +390,10 @@ public final class FindingsPane extends BorderPane implements Exported {
     page.getChildren().clear();
     scroll.setVvalue(0);
     if (mark.isEmpty()) {
-      boolean none = shared.program().get().flatMap(Program::result).isPresent() && all.isEmpty();
       page.getChildren()
           .add(
               Page.flow(
-                  none
+                  isChecked() && all.isEmpty()
                       ? "Nothing found. A clean preflight replaces no prove-out: the machine"
                           + " builder's manual, and what is clamped on the table, come first."
                       : "Select a finding to read what it says and the page of its rule."));

@@ -25,7 +25,9 @@ public final class NotCheckedPane extends BorderPane implements Exported {
   private final Shared shared;
   private final ObservableList<NotChecked> all = FXCollections.observableArrayList();
   private final TableView<NotChecked> table = new TableView<>(all);
-  private Optional<Program> filledFrom = Optional.empty();
+  private final Label empty = new Label();
+  private long filledAt = -1;
+  private boolean filling;
 
   /** The list for what is shared. */
   public NotCheckedPane(Shared shared) {
@@ -33,7 +35,7 @@ public final class NotCheckedPane extends BorderPane implements Exported {
     setId("not-checked");
     table.setId("not-checked-table");
     table.setAccessibleText("Not checked");
-    table.setPlaceholder(new Label("all rules could decide"));
+    table.setPlaceholder(empty);
     table.setFixedCellSize(ROW);
     table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_LAST_COLUMN);
     table
@@ -59,6 +61,7 @@ public final class NotCheckedPane extends BorderPane implements Exported {
         .addListener((o, before, item) -> Optional.ofNullable(item).ifPresent(this::selected));
     setCenter(table);
     shared.program().addListener(o -> reset());
+    grown();
   }
 
   private static String rule(NotChecked item) {
@@ -79,17 +82,45 @@ public final class NotCheckedPane extends BorderPane implements Exported {
   }
 
   private void reset() {
+    filledAt = -1;
     all.clear();
-    filledFrom = Optional.empty();
     grown();
   }
 
   /** The program has grown. */
   public void grown() {
     Optional<Program> program = shared.program().get();
-    if (program.isPresent() && filledFrom.isEmpty() && program.get().result().isPresent()) {
-      filledFrom = program;
-      all.setAll(program.get().result().get().notChecked());
+    boolean checked = program.flatMap(Program::result).isPresent();
+    empty.setText(
+        checked
+            ? "all rules could decide"
+            : program.isEmpty()
+                ? "no program is open"
+                : program.get().finished()
+                    ? "not checked to its end"
+                    : "nothing so far; the check goes on");
+    if (program.isPresent() && program.get().findingsChanges() != filledAt) {
+      filledAt = program.get().findingsChanges();
+      fill(program.get().notChecked());
+    }
+  }
+
+  private void fill(List<NotChecked> undecided) {
+    if (!all.equals(undecided)) {
+      Optional<NotChecked> before =
+          Optional.ofNullable(table.getSelectionModel().getSelectedItem());
+      filling = true;
+      all.setAll(undecided);
+      before
+          .flatMap(
+              item ->
+                  undecided.stream()
+                      .filter(
+                          now ->
+                              now.rule().equals(item.rule()) && now.reason().equals(item.reason()))
+                      .findFirst())
+          .ifPresent(item -> table.getSelectionModel().select(item));
+      filling = false;
     }
   }
 
@@ -105,7 +136,7 @@ public final class NotCheckedPane extends BorderPane implements Exported {
 
   private void selected(NotChecked item) {
     Optional<Program> program = shared.program().get();
-    if (program.isPresent() && item.first().isPresent()) {
+    if (!filling && program.isPresent() && item.first().isPresent()) {
       shared.moveTo(
           program.get().moves().firstOf(item.first().get().file(), item.first().get().line()));
     }

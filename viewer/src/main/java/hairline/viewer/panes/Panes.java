@@ -269,6 +269,7 @@ public final class Panes extends SplitPane implements AutoCloseable {
     findings.grown();
     notChecked.grown();
     follower.grown();
+    plan.grown();
     int unsure = notChecked.count();
     notCheckedTab.setText("Not checked" + (unsure == 0 ? "" : " (" + unsure + ")"));
     int found = findings.shown().size();

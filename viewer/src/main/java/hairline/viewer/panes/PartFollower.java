@@ -84,13 +84,19 @@ public final class PartFollower implements AutoCloseable {
 
   private void ask() {
     Optional<Program> program = shared.program().get();
-    if (program.isEmpty() || program.get().setup().isEmpty() || program.get().part().isEmpty()) {
+    if (program.isEmpty() || program.get().setup().isEmpty()) {
+      return;
+    }
+    Program of = program.get();
+    long cursor = shared.cursor().get();
+    boolean endKnown = !of.part().isEmpty();
+    // What is left at the end is not known before all is read; what stands at the cursor may be.
+    boolean onTheWay = !endKnown && of.result().isEmpty() && atCursor && cursor >= 0;
+    if (!endKnown && !onTheWay) {
       return;
     }
     long number = wanted.incrementAndGet();
-    long cursor = shared.cursor().get();
-    Program of = program.get();
-    boolean atEnd = !atCursor || cursor < 0 || cursor >= of.moves().count() - 1;
+    boolean atEnd = endKnown && (!atCursor || cursor < 0 || cursor >= of.moves().count() - 1);
     remark.set("the part is being computed");
     worker.execute(() -> work(number, of, of.setup().orElseThrow(), cursor, atEnd));
   }
@@ -124,6 +130,9 @@ public final class PartFollower implements AutoCloseable {
   }
 
   private List<PartPicture> ends(Program program, Setup setup) {
+    if (program.part().isEmpty()) {
+      return List.of();
+    }
     Optional<Ends> known = ends.filter(e -> e.of().equals(program));
     if (known.isEmpty()) {
       known =

@@ -1,5 +1,8 @@
 package hairline.viewer.panes;
 
+import hairline.checks.setup.LengthRange;
+import hairline.checks.setup.Setup;
+import hairline.checks.setup.StockKeys;
 import hairline.checks.stock.SectionLine;
 import hairline.checks.stock.Stands;
 import hairline.checks.stock.SurfacePicture;
@@ -70,8 +73,9 @@ public final class PlanPane extends PlotPane implements AutoCloseable {
   private PlanView view = PlanView.FIT;
   private Optional<Raster> raster = Optional.empty();
   private Optional<Raster> asked = Optional.empty();
-  private double[] boundsMm = {-1, -1, 1, 1};
+  private double[] boundsMm = ofTheSheet(Optional.empty());
   private String remark = "";
+  private String toldAbsent = "";
   private int movesEnd;
   private boolean exporting;
 
@@ -89,6 +93,7 @@ public final class PlanPane extends PlotPane implements AutoCloseable {
                 view = PlanView.FIT;
                 history.clear();
                 shared.section().set(Optional.empty());
+                boundsMm = ofTheSheet(shared.program().get());
               }
               raster = Optional.empty();
               redraw();
@@ -99,6 +104,16 @@ public final class PlanPane extends PlotPane implements AutoCloseable {
   public void setRemark(String words) {
     remark = words;
     redraw();
+  }
+
+  /** The stock as the sheet has it, until there is a part. */
+  private static double[] ofTheSheet(Optional<Program> program) {
+    Optional<Setup> sheet = program.flatMap(Program::setup);
+    Optional<LengthRange> x = sheet.flatMap(s -> s.get(StockKeys.X));
+    Optional<LengthRange> y = sheet.flatMap(s -> s.get(StockKeys.Y));
+    return x.isPresent() && y.isPresent()
+        ? new double[] {x.get().lo().mm(), y.get().lo().mm(), x.get().hi().mm(), y.get().hi().mm()}
+        : new double[] {-1, -1, 1, 1};
   }
 
   private void partChanged() {
@@ -139,16 +154,36 @@ public final class PlanPane extends PlotPane implements AutoCloseable {
       }
     }
     String words =
-        program.isEmpty()
-            ? ""
-            : exporting
-                ? remark
-                : part.isEmpty()
-                    ? remark.isEmpty()
-                        ? program.get().finished() ? "no part is known" : "the part follows"
-                        : remark
-                    : "";
+        program.isEmpty() ? "" : exporting && part.isPresent() ? remark : absent(part, program);
     program.ifPresent(p -> drawing.draw(p, shared.cursor().get(), shared.section().get(), words));
+  }
+
+  /** Why there is no part, in words; nothing where there is one. */
+  private String absent(Optional<PartPicture> part, Optional<Program> program) {
+    if (part.isPresent()) {
+      return "";
+    }
+    if (!remark.isEmpty()) {
+      return remark;
+    }
+    if (program.isEmpty() || program.get().result().isPresent()) {
+      return "no part is known";
+    }
+    return program.get().finished()
+        ? "no part: the program is not read to its end"
+        : "no part yet: it is there when all is read"
+            + (program.get().progress() > 0
+                ? ", " + (int) (100 * program.get().progress()) + " % so far"
+                : "");
+  }
+
+  /** The program has grown. */
+  public void grown() {
+    String now = absent(shared.part().get(), shared.program().get());
+    if (!now.equals(toldAbsent)) {
+      toldAbsent = now;
+      redraw();
+    }
   }
 
   @Override
@@ -354,7 +389,7 @@ public final class PlanPane extends PlotPane implements AutoCloseable {
   String describe() {
     Optional<PartPicture> part = shared.part().get();
     if (part.isEmpty()) {
-      return "Plan: " + (remark.isEmpty() ? "no part is known" : remark) + ".";
+      return "Plan: " + absent(part, shared.program().get()) + ".";
     }
     StringBuilder text = new StringBuilder("Plan, ").append(remark).append(". ");
     text.append(part.get().terraces().areas().size()).append(" terraces");

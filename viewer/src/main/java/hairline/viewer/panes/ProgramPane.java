@@ -38,6 +38,7 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
           });
   private final Set<Integer> asked = new HashSet<>();
   private Map<Integer, FindingMark> marks = Map.of();
+  private long markedAt = -1;
   private boolean following;
   private boolean exporting;
 
@@ -94,6 +95,7 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
 
   private void reset() {
     marks = Map.of();
+    markedAt = -1;
     asked.clear();
     following = true;
     list.selected().set(-1);
@@ -106,12 +108,11 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
   /** The program has grown. */
   public void grown() {
     program().ifPresent(p -> list.setCount(p.lines().count()));
-    if (marks.isEmpty()) {
-      program().filter(p -> !p.findings().isEmpty()).ifPresent(this::mark);
-    }
+    program().filter(p -> p.findingsChanges() != markedAt).ifPresent(this::mark);
   }
 
   private void mark(Program program) {
+    markedAt = program.findingsChanges();
     Map<Integer, FindingMark> worst = new HashMap<>();
     for (FindingMark mark : program.findings()) {
       if (mark.finding().at().file() == 0) {

@@ -266,7 +266,11 @@ public final class StripPane extends PlotPane {
       Optional<long[]> least = leastStep(heights);
       least.ifPresent(step -> text.append(", smallest step ").append(Texts.um(step[1] - step[0])));
     }
-    text.append(". ").append(program.get().findings().size()).append(" findings. ");
+    text.append(". ").append(program.get().findings().size()).append(" findings");
+    text.append(
+        program.get().result().isPresent()
+            ? ". "
+            : program.get().finished() ? ", not checked to its end. " : " so far. ");
     long cursor = shared.cursor().get();
     if (cursor >= 0 && cursor < moves.count()) {
       text.append("Cursor at line ").append(moves.line(cursor));

@@ -7,6 +7,7 @@ import hairline.checks.stock.PartLeft;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -135,6 +136,30 @@ class LoadingTest {
       assertThat(program.moves().count()).isGreaterThanOrEqualTo(1);
       assertThat(program.findings().stream().map(mark -> mark.finding().rule())).contains("syntax");
     }
+  }
+
+  /** What is told on the way is what the check says at its end, as far as it got. */
+  @Test
+  void findingsAreKnownBeforeTheEnd() throws Exception {
+    List<String> lines = new ArrayList<>(List.of("G21 G90 G54 S20000 M3", "X1..2", "G1 X0 Y0 Z0"));
+    for (int line = 0; line < 60_000; line++) {
+      lines.add("X" + line % 100 + ". Y" + line % 77 + ".");
+    }
+    Path file = Programs.write(folder, "long.nc", lines.toArray(new String[0]));
+    Loading loading = Loading.start(file, Optional.empty());
+    Program program = loading.program();
+    List<FindingMark> early = List.of();
+    while (early.isEmpty() && !program.finished()) {
+      early = program.findings();
+    }
+    assertThat(program.result()).isEmpty();
+    loading.await();
+    assertThat(program.result()).isPresent();
+    List<FindingMark> all = program.findings();
+    assertThat(early).isNotEmpty().allMatch(mark -> all.stream().anyMatch(mark::isSame));
+    assertThat(all.stream().map(FindingMark::finding).toList())
+        .containsExactlyInAnyOrderElementsOf(program.result().orElseThrow().findings());
+    program.close();
   }
 
   @Test
