@@ -72,18 +72,30 @@ public final class BlocksStarve implements Rule {
             speak(context, tally[0], reader);
             tally[0] = reader.tally(operation);
           }
-          count(tally[0], move, reader);
+          if (lasts(move)) {
+            count(tally[0], move, reader);
+          } else {
+            // The control is taken to catch up.
+            tally[0].queue.fill();
+            context.notChecked("how long a block lasts is not known", move.at());
+          }
         });
     on.event(Dwelled.class, dwell -> tally[0].queue.fill());
     on.event(Stopped.class, stop -> tally[0].queue.fill());
     on.event(Ended.class, end -> speak(context, tally[0], reader));
   }
 
+  /** Whether it is known how long a feed move takes. */
+  private static boolean lasts(Move move) {
+    return !move.isFeed()
+        || (move.from().knowsXyz() && move.to().knowsXyz() && move.feedMmPerMin().isPresent());
+  }
+
   private static void count(Tally tally, Move move, Reader reader) {
     double feedMmPerMin = move.feedMmPerMin().orElse(0);
     double lengthMm = move.lengthMm();
     if (!move.isFeed() || feedMmPerMin <= 0 || lengthMm <= 0) {
-      // How long it takes is not known here: the control is taken to catch up.
+      // A rapid takes longer than its block: the control catches up.
       tally.queue.fill();
       return;
     }

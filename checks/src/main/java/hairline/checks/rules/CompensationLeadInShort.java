@@ -47,20 +47,24 @@ public final class CompensationLeadInShort implements Rule {
     on.event(
         Cut.class,
         cut -> {
-          if (waiting.set.isPresent() && flatMm(cut) > 0) {
+          if (waiting.set.isEmpty()) {
+            return;
+          }
+          if (!cut.move().from().knowsXy() || !cut.move().to().knowsXy()) {
+            context.notChecked("where the move begins or ends is not known", cut.at());
+            waiting.set = Optional.empty();
+          } else if (flatMm(cut) > 0) {
             judge(context, cut);
             waiting.set = Optional.empty();
           }
         });
   }
 
-  /** Length of the move in the plane of X and Y; 0 where it is not known. */
+  /** Length of the move in the plane of X and Y. */
   private static double flatMm(Cut cut) {
-    return cut.move().from().knowsXy() && cut.move().to().knowsXy()
-        ? StrictMath.hypot(
-            (cut.move().to().xPm() - cut.move().from().xPm()) / 1e9,
-            (cut.move().to().yPm() - cut.move().from().yPm()) / 1e9)
-        : 0;
+    return StrictMath.hypot(
+        (cut.move().to().xPm() - cut.move().from().xPm()) / 1e9,
+        (cut.move().to().yPm() - cut.move().from().yPm()) / 1e9);
   }
 
   private static void judge(RuleContext context, Cut cut) {

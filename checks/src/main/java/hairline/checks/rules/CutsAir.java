@@ -39,6 +39,7 @@ public final class CutsAir implements Rule {
     private double unknownMm;
     private Optional<Cut> firstInAir = Optional.empty();
     private Optional<Cut> firstUnknown = Optional.empty();
+    private Optional<Cut> ofUnknownLength = Optional.empty();
     private Optional<Cut> longest = Optional.empty();
 
     Operation(int number) {
@@ -47,6 +48,10 @@ public final class CutsAir implements Rule {
 
     void take(Cut cut) {
       double lengthMm = cut.move().lengthMm();
+      if (!cut.move().from().knowsXyz() || !cut.move().to().knowsXyz()) {
+        ofUnknownLength = ofUnknownLength.or(() -> Optional.of(cut));
+        return;
+      }
       if (cut.contact() == Contact.UNKNOWN || cut.contactBy() != ContactBasis.STOCK_BOX) {
         unknownMm += lengthMm;
         firstUnknown = firstUnknown.or(() -> Optional.of(cut));
@@ -96,6 +101,10 @@ public final class CutsAir implements Rule {
   }
 
   private static void judge(RuleContext context, Operation operation) {
+    if (operation.ofUnknownLength.isPresent()) {
+      context.notChecked("how long a move is is not known", operation.ofUnknownLength.get().at());
+      return;
+    }
     operation
         .firstInAir
         .or(() -> operation.firstUnknown)

@@ -7,6 +7,7 @@ import hairline.checks.motion.Event.Dwelled;
 import hairline.checks.motion.Move;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
+import hairline.checks.stock.Contact;
 import hairline.checks.stock.Cut;
 import hairline.checks.stock.DwelledAt;
 import hairline.checks.stock.DwelledAt.Touch;
@@ -42,13 +43,25 @@ public final class DwellInCut implements Rule {
         dwell ->
             last.cut
                 .filter(cut -> cut.move().source() == Move.Source.BLOCK)
-                .filter(cut -> touches(dwell, cut))
-                .ifPresent(cut -> speak(context, dwell, cut)));
+                .ifPresent(
+                    cut -> {
+                      if (touches(dwell, cut)) {
+                        speak(context, dwell, cut);
+                      } else if (dwell.touch().isEmpty() && mayTouch(cut)) {
+                        context.notChecked(
+                            "whether the tool touches the part during a dwell is not known",
+                            dwell.dwell().at());
+                      }
+                    }));
   }
 
   /** By the surface; where that is not known, by what the move before did. */
   private static boolean touches(DwelledAt dwell, Cut cut) {
     return dwell.touch().map(touch -> touch != Touch.NOTHING).orElse(cut.inContact());
+  }
+
+  private static boolean mayTouch(Cut cut) {
+    return cut.contact() == Contact.UNKNOWN || !cut.move().to().knowsXyz();
   }
 
   private static String what(DwelledAt dwell) {

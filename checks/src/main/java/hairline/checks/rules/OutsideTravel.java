@@ -101,7 +101,19 @@ public final class OutsideTravel implements Rule {
 
   private static void judge(RuleContext context, Move move, Shifts shifts, LengthRange travel) {
     Axis axis = shifts.place.axis();
-    if (move.source() == Move.Source.MACHINE || !moves(move, axis)) {
+    if (move.source() == Move.Source.MACHINE) {
+      return;
+    }
+    if (!move.to().knows(axis)) {
+      if (move.from().knows(axis)) {
+        shifts.context.notChecked("where " + axis + " goes is not known", move.at());
+      }
+      return;
+    }
+    if (ofUnknownArc(move, axis)) {
+      shifts.context.notChecked("how far an arc reaches in " + axis + " is not known", move.at());
+    }
+    if (!moves(move, axis)) {
       return;
     }
     // A straight move reaches farthest at its ends, and its start was the end of another.
@@ -130,10 +142,16 @@ public final class OutsideTravel implements Rule {
   }
 
   private static boolean moves(Move move, Axis axis) {
-    return move.to().knows(axis)
-        && (turnsThrough(move, axis)
-            || !move.from().knows(axis)
-            || move.from().get(axis) != move.to().get(axis));
+    return turnsThrough(move, axis)
+        || !move.from().knows(axis)
+        || move.from().get(axis) != move.to().get(axis);
+  }
+
+  private static boolean ofUnknownArc(Move move, Axis axis) {
+    return move.isFeed()
+        && move.kind() != Move.Kind.LINE
+        && move.arc().isEmpty()
+        && !move.modes().plane().value().map(plane -> plane.normal() == axis).orElse(false);
   }
 
   private static boolean turnsThrough(Move move, Axis axis) {

@@ -50,7 +50,12 @@ public final class RapidIntoStock implements Rule {
       on.event(
           Cut.class,
           cut -> {
-            if (!cut.move().isFeed() && mayBeBelow(cut.move().to(), top)) {
+            if (cut.move().isFeed()) {
+              return;
+            }
+            if (cut.move().from().knowsXyz() && !cut.move().to().knowsXyz()) {
+              context.notChecked("where a rapid goes is not known", cut.at());
+            } else if (mayBeBelow(cut.move().to(), top)) {
               sayWhatKeeps(context, cut);
             }
           });

@@ -252,7 +252,11 @@ final class ToothCuts {
   private static Optional<ToothCut> toothCut(
       RuleContext context, Cut cut, Map<Integer, Optional<EndMill>> mills) {
     Move move = cut.move();
-    if (move.feedMmPerMin().isEmpty() || move.feedMmPerMin().getAsDouble() <= 0) {
+    if (move.feedMmPerMin().isEmpty()) {
+      context.notChecked("the feed is not known", cut.at());
+      return Optional.empty();
+    }
+    if (move.feedMmPerMin().getAsDouble() <= 0) {
       return Optional.empty();
     }
     Optional<Double> rpm = move.modes().turningRpm();
