@@ -138,6 +138,7 @@ final class Actions {
             item("Next _move", "F9", () -> window.nextMove(1)),
             item("Move before", "Shift+F9", () -> window.nextMove(-1)),
             item("_Line …", "Shortcut+G", window::askLine),
+            item("Line of the _call", "Shortcut+U", () -> panes.program().showCaller()),
             new SeparatorMenuItem(),
             item("to the _heights", "Shortcut+1", () -> panes.focus(0)),
             item("to the _program", "Shortcut+2", () -> panes.focus(1)),
@@ -202,7 +203,8 @@ final class Actions {
     text.append("In plots the wheel zooms at the pointer, with Ctrl the heights, with Shift both;")
         .append(" over the height axis the heights. A drag moves the plot, a double click shows")
         .append(
-            " all, a click sets the cursor, the arrows left and right move it. In the plan a drag draws a section or moves its")
+            " all, a click sets the cursor, the arrows left and right move it. In the plan a drag"
+                + " draws a section or moves its")
         .append(" ends; with Ctrl or the right button it moves the plan. In the program the arrows")
         .append(
             " up and down go from line to line, left and right show the rest of long lines.\n\n");

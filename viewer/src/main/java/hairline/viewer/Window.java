@@ -217,6 +217,8 @@ public final class Window implements AutoCloseable {
       // Its line has been read meanwhile, for the program's own pane.
       tell();
     }
+    // The lines of a subprogram's file may be found later than all else.
+    panes.program().grown();
     if (++ticks % TICKS_BETWEEN_LOOKS == 0) {
       status.setChanged(!changedAt(program.get().file()).equals(readAt));
     }
@@ -248,16 +250,14 @@ public final class Window implements AutoCloseable {
       return;
     }
     int line = moves.line(cursor);
-    String block = "";
-    if (moves.file(cursor) == 0) {
-      Optional<String> text = program.get().lines().ifRead(line);
-      block = text.orElse("");
-      blockDue = text.isEmpty();
-    }
+    Optional<String> text = program.get().lines(moves.file(cursor)).ifRead(line);
+    String block = text.orElse("");
+    blockDue = text.isEmpty();
     Optional<Operation> operation = program.get().operationOf(cursor);
     long depth = moves.value(Trace.DEPTH, cursor);
     readout.tell(
-        (moves.file(cursor) == 0 ? "" : fileName(program.get(), moves.file(cursor)) + " ") + line,
+        line
+            + (moves.file(cursor) == 0 ? "" : " of " + fileName(program.get(), moves.file(cursor))),
         block,
         "X "
             + axis(moves.x(cursor))
@@ -273,7 +273,7 @@ public final class Window implements AutoCloseable {
   }
 
   private static String fileName(Program program, int file) {
-    return Visible.of(program.fileName(file));
+    return Visible.of(String.valueOf(program.path(file).getFileName()));
   }
 
   private static String height(long pm) {
@@ -334,10 +334,9 @@ public final class Window implements AutoCloseable {
         .ifPresent(text -> goToLine(Integer.parseInt(text)));
   }
 
-  /** Moves the cursor to a line. */
+  /** Moves the cursor to a line of the file shown. */
   public void goToLine(int line) {
-    program().ifPresent(p -> panes.shared().moveTo(p.moves().firstOf(0, line)));
-    panes.program().go(line);
+    panes.program().moveCursorTo(line);
   }
 
   // Looks.

@@ -6,11 +6,15 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import hairline.checks.cli.Opened;
+import hairline.checks.finding.Collector;
 import hairline.checks.finding.Figure;
+import hairline.checks.finding.NotChecked;
 import hairline.checks.rules.Rule;
 import hairline.checks.rules.Rules;
+import hairline.viewer.draw.Palette;
 import hairline.viewer.draw.StripDrawing;
 import hairline.viewer.draw.StripView;
+import hairline.viewer.draw.SvgPen;
 import hairline.viewer.model.Along;
 import hairline.viewer.model.FindingMark;
 import hairline.viewer.model.Moves;
@@ -30,6 +34,8 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.SplitPane;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.text.Text;
@@ -336,16 +342,65 @@ class WindowTest extends Screen {
     assertThat(onScreen(() -> window.panes().strip().getAccessibleText())).contains("1 move, ");
   }
 
+  /** Ten thousand speeds, each too high and each an operation of its own. */
   @Test
   void tenThousandFindingsAreListed() throws IOException {
-    List<String> lines = new ArrayList<>(List.of("G21 G90 G54"));
-    for (int line = 0; line < 10_050; line++) {
-      lines.add("X1..2 (" + line);
+    List<String> lines = new ArrayList<>(List.of("G21 G90 G17 G94 G54", "G0 Z1."));
+    int speeds = Collector.MOST_GROUPS + 50;
+    for (int k = 0; k < speeds; k++) {
+      lines.add("S" + (61_000 + k) + " M3");
+      lines.add("G1 X" + k % 10 + ". F100.");
     }
+    Programs.write(folder, "many.setup.yaml", "machine: {spindle: {max_speed: 60000 rpm}}");
     Program program = open(Programs.write(folder, "many.nc", lines.toArray(new String[0])));
-    assertThat(program.findings().size()).isGreaterThanOrEqualTo(1);
-    type(KeyCode.F8);
-    assertThat(onScreen(() -> window.panes().shared().finding().get())).isPresent();
+    TableView<FindingMark> table = onScreen(() -> window.panes().findings().table());
+    assertThat(program.findings()).hasSize(Collector.MOST_GROUPS);
+    assertThat(onScreen(() -> table.getItems().size())).isEqualTo(Collector.MOST_GROUPS);
+    // What is beyond is told.
+    assertThat(program.notChecked().stream().map(NotChecked::reason))
+        .anyMatch(reason -> reason.startsWith("more than 10000 different findings"));
+    // Rows are made for what is in sight only, and marks for what can be told apart.
+    assertThat(onScreen(() -> table.lookupAll(".table-row-cell").size())).isLessThan(60);
+    onScreen(
+        () -> {
+          StripPane strip = window.panes().strip();
+          assertThat(
+                  new StripDrawing(
+                          new SvgPen(800, 300, "strip", 0),
+                          Palette.LIGHT,
+                          program,
+                          strip.view(),
+                          800,
+                          300)
+                      .placed())
+              .hasSizeBetween(20, 800);
+          table.requestFocus();
+          table.getSelectionModel().select(0);
+          return true;
+        });
+    type(KeyCode.END);
+    FindingMark last = onScreen(() -> window.panes().shared().finding().get().orElseThrow());
+    assertThat(last).isEqualTo(onScreen(() -> table.getItems().get(Collector.MOST_GROUPS - 1)));
+    assertThat(cursor()).isEqualTo(last.move());
+    type(KeyCode.SHIFT, KeyCode.F8);
+    assertThat(onScreen(() -> table.getSelectionModel().getSelectedIndex()))
+        .isEqualTo(Collector.MOST_GROUPS - 2);
+    // By figure, the highest first: the last speed that is kept.
+    onScreen(
+        () -> {
+          TableColumn<FindingMark, ?> figure = table.getColumns().get(3);
+          figure.setSortType(TableColumn.SortType.DESCENDING);
+          table.getSortOrder().setAll(List.of(figure));
+          return true;
+        });
+    frames();
+    assertThat(onScreen(() -> table.getItems().get(0).found().orElseThrow().value()))
+        .isGreaterThan(70_990);
+    type(KeyCode.CONTROL, KeyCode.F);
+    robot.write("s65432 ");
+    frames();
+    assertThat(onScreen(() -> table.getItems().size())).isEqualTo(1);
+    assertThat(label("findings-count")).isEqualTo("1 of 10000");
   }
 
   @Test
@@ -461,6 +516,103 @@ class WindowTest extends Screen {
         });
     // Text begins at 74 and was shifted twice by 60.
     assertThat(Files.readString(svg)).contains("<text x=\"-46\"");
+  }
+
+  // Subprograms.
+
+  /** A program with a subprogram beside it that is called twice and calls another one. */
+  private Path withSubprograms() throws IOException {
+    Programs.write(folder, "O8001.nc", "O8001", "G91 Z-0.001", "G90", "M99");
+    Programs.write(
+        folder, "O8000.nc", "O8000", "G1 X1. F100.", "M98 P8001", "Y1.", "X1..2", "X0", "M99");
+    return Programs.write(
+        folder,
+        "main.nc",
+        "G21 G90 G17 G94 G54",
+        "S20000 M3",
+        "G0 X0 Y0 Z0.",
+        "M98 P8000",
+        "G0 Y0",
+        "M98 P8000",
+        "G0 X5.",
+        "M30");
+  }
+
+  @Test
+  void theLinesOfTheFileOfTheCursorAreShownWithItsCallers() throws IOException {
+    Program program = open(withSubprograms());
+    Moves moves = program.moves();
+    assertThat(onScreen(() -> window.panes().program().file())).isZero();
+    assertThat(label("program-callers")).isEmpty();
+    // The first cut of the second call: line 2 of the subprogram.
+    long second = -1;
+    for (long i = 0; i < moves.count(); i++) {
+      if (moves.file(i) == 1 && moves.line(i) == 2) {
+        second = i;
+      }
+    }
+    long in = second;
+    onScreen(
+        () -> {
+          window.panes().shared().moveTo(in);
+          return true;
+        });
+    until("its line is found", () -> window.panes().program().selectedLine() == 2);
+    frames();
+    assertThat(onScreen(() -> window.panes().program().file())).isEqualTo(1);
+    assertThat(label("program-callers")).isEqualTo("called from main.nc line 6");
+    assertThat(label("readout-line")).isEqualTo("2 of O8000.nc");
+    assertThat(label("readout-block")).isEqualTo("G1 X1. F100.");
+    Path svg = folder.resolve("program.svg");
+    onScreen(
+        () -> {
+          window.save(window.panes().program(), Saving.Format.SVG, svg);
+          return true;
+        });
+    assertThat(Files.readString(svg)).contains("M98 P8001").doesNotContain("S20000 M3");
+    // A click on its fourth line moves the cursor, within this call and not to the first one.
+    Bounds lines = onScreenBounds("lines");
+    robot.clickOn(lines.getMinX() + 120, lines.getMinY() + 3.5 * 20);
+    frames();
+    assertThat(moves.line(cursor())).isEqualTo(4);
+    assertThat(moves.file(cursor())).isEqualTo(1);
+    assertThat(cursor()).isGreaterThan(in);
+    // One move back is the subprogram below.
+    type(KeyCode.SHIFT, KeyCode.F9);
+    until("its line is found", () -> window.panes().program().selectedLine() == 2);
+    assertThat(onScreen(() -> window.panes().program().file())).isEqualTo(2);
+    assertThat(label("program-callers"))
+        .isEqualTo("called from O8000.nc line 3, that from main.nc line 6");
+    // By a key to the line that called it.
+    type(KeyCode.CONTROL, KeyCode.U);
+    assertThat(onScreen(() -> window.panes().program().file())).isEqualTo(1);
+    assertThat(onScreen(() -> window.panes().program().selectedLine())).isEqualTo(3);
+  }
+
+  @Test
+  void aFindingInASubprogramIsShownThere() throws IOException {
+    Program program = open(withSubprograms());
+    FindingMark syntax =
+        onScreen(
+            () ->
+                window.panes().findings().shown().stream()
+                    .filter(mark -> mark.finding().at().file() == 1)
+                    .findFirst()
+                    .orElseThrow());
+    onScreen(
+        () -> {
+          window.panes().shared().select(syntax);
+          return true;
+        });
+    until("its file is shown", () -> window.panes().program().file() == 1);
+    assertThat(program.path(1)).isEqualTo(folder.resolve("O8000.nc"));
+    Path csv = folder.resolve("findings.csv");
+    onScreen(
+        () -> {
+          window.save(window.panes().findings(), Saving.Format.CSV, csv);
+          return true;
+        });
+    assertThat(Files.readString(csv)).contains(",O8000.nc:5,");
   }
 
   // Looks.

@@ -97,6 +97,11 @@ public final class Lines {
     complete = true;
   }
 
+  /** The file they stand in. */
+  public Path file() {
+    return file;
+  }
+
   private void begin(int line, long offset) {
     if (line % STRIDE != 0) {
       return;

@@ -339,12 +339,11 @@ public final class Moves implements AutoCloseable {
         : places.first(0, n, place(file, line), place(file, Integer.MAX_VALUE));
   }
 
-  /** The first move from here on that stands in this line, going round once; -1 for none. */
-  public long nextOf(int file, int line, long after) {
-    long n = count;
+  /** The first move of a line among those of a stretch; where it makes none there, of them all. */
+  public long firstOf(int file, int line, Range among) {
     long key = place(file, line);
-    long found = places.first(Math.min(n, after + 1), n, key, key);
-    return found >= 0 ? found : places.first(0, n, key, key);
+    long found = places.first(among.low(), Math.min(count, among.high()), key, key);
+    return found >= 0 ? found : firstOf(file, line);
   }
 
   /** Lets the temporary files go. */

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,6 +34,9 @@ public final class Program implements AutoCloseable {
   /** Most levels kept. */
   public static final int MOST_LEVELS = 20_000;
 
+  /** Of so many files of subprograms the lines are kept in mind. */
+  private static final int MOST_FILES_BESIDE = 8;
+
   /** Most operations kept. */
   public static final int MOST_OPERATIONS = 20_000;
 
@@ -40,6 +44,8 @@ public final class Program implements AutoCloseable {
   private final Optional<Setup> setup;
   private final Lines lines;
   private final Moves moves = new Moves();
+  private final Calls calls = new Calls();
+  private final Map<Integer, Lines> linesBeside = new LinkedHashMap<>(16, 0.75f, true);
   private final List<LevelMark> levels = Collections.synchronizedList(new ArrayList<>());
   private final List<Operation> operations = Collections.synchronizedList(new ArrayList<>());
   private final AtomicLong changes = new AtomicLong();
@@ -54,6 +60,7 @@ public final class Program implements AutoCloseable {
   private volatile boolean truncated;
   private volatile boolean finished;
   private volatile boolean cancelled;
+  private volatile boolean closed;
 
   /**
    * A program of which nothing is read yet.
@@ -85,6 +92,66 @@ public final class Program implements AutoCloseable {
   /** The lines of its own file. */
   public Lines lines() {
     return lines;
+  }
+
+  /** The file of this index, 0 the program itself: subprograms stand in its folder. */
+  public Path path(int index) {
+    if (index == 0) {
+      return file;
+    }
+    Path name = Path.of(fileName(index)).getFileName();
+    return name == null ? file : file.resolveSibling(name);
+  }
+
+  /**
+   * The lines of the file of this index; those of a subprogram's file are found, on a thread of
+   * their own, once they are asked for.
+   */
+  public Lines lines(int index) {
+    if (index == 0) {
+      return lines;
+    }
+    synchronized (linesBeside) {
+      Lines known = linesBeside.get(index);
+      if (known != null) {
+        return known;
+      }
+      Lines found = new Lines(path(index));
+      linesBeside.put(index, found);
+      if (linesBeside.size() > MOST_FILES_BESIDE) {
+        linesBeside.remove(linesBeside.keySet().iterator().next());
+      }
+      Thread finder = new Thread(() -> find(found), "hairline-lines");
+      finder.setDaemon(true);
+      finder.start();
+      return found;
+    }
+  }
+
+  private void find(Lines beside) {
+    try {
+      beside.find(() -> closed);
+    } catch (IOException e) {
+      // Nothing of it is shown; reading the program anew tells why.
+      return;
+    } finally {
+      changes.incrementAndGet();
+    }
+  }
+
+  /** The places of the calls that lead to a move, from the outermost on. */
+  public List<Place> callsTo(long move) {
+    return calls.at(move);
+  }
+
+  /** The moves of the call that a move is made in, with those it calls itself. */
+  public Range callAround(long move) {
+    return calls.around(move, moves.count());
+  }
+
+  /** Of whom moves are called, as it grows. */
+  Calls calls() {
+    return calls;
   }
 
   /** Its moves. */
@@ -323,6 +390,8 @@ public final class Program implements AutoCloseable {
 
   @Override
   public void close() throws IOException {
+    closed = true;
     moves.close();
+    calls.close();
   }
 }

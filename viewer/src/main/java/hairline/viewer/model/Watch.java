@@ -5,6 +5,7 @@ import hairline.checks.motion.Axis;
 import hairline.checks.motion.Event;
 import hairline.checks.motion.Modes;
 import hairline.checks.motion.Move;
+import hairline.checks.motion.Place;
 import hairline.checks.motion.Position;
 import hairline.checks.rules.ChipWatcher;
 import hairline.checks.rules.FindingsWatcher;
@@ -109,10 +110,22 @@ final class Watch implements StagesWatcher, ChipWatcher, FindingsWatcher {
                 program.moves().count(),
                 level.tool().map(t -> OptionalInt.of(t.number())).orElse(OptionalInt.empty())));
       }
+    } else if (event instanceof Event.SubprogramEntered entered) {
+      enter(entered.at());
+    } else if (event instanceof Event.SubprogramLeft) {
+      program.calls().leave();
     } else if (event instanceof Event.Ended) {
       program.setEnded();
     } else if (event instanceof PartLeft part) {
       program.setPart(part.surfaces().stream().filter(SurfaceLeft::known).toList());
+    }
+  }
+
+  private void enter(Place call) {
+    program.calls().enter(call);
+    SoFar told = soFar;
+    if (told != null && told.files().size() != program.fileCount()) {
+      program.setFiles(told.files());
     }
   }
 
@@ -133,6 +146,7 @@ final class Watch implements StagesWatcher, ChipWatcher, FindingsWatcher {
               move.modes().workOffset().value()));
     }
     modes = Optional.of(move.modes());
+    program.calls().move(program.moves().count());
     pathMm += move.lengthMm();
     double seconds = 0;
     double duration = 0;

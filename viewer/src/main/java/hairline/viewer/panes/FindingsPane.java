@@ -14,6 +14,7 @@ import hairline.viewer.draw.Pen;
 import hairline.viewer.model.FindingMark;
 import hairline.viewer.model.Program;
 import java.io.IOException;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -158,19 +159,37 @@ public final class FindingsPane extends BorderPane implements Exported {
     TableColumn<FindingMark, String> rule =
         column("rule", RULE, mark -> mark.finding().rule(), String::compareTo);
     TableColumn<FindingMark, String> line = column("line", 54, this::place, FindingsPane::byNumber);
-    TableColumn<FindingMark, String> figure =
-        column("figure", 88, mark -> text(mark.found(), mark.allowed()), String::compareTo);
-    TableColumn<FindingMark, String> limit =
-        column("limit", 84, mark -> text(mark.allowed(), mark.found()), String::compareTo);
+    TableColumn<FindingMark, Shown> figure =
+        column("figure", 88, mark -> Shown.of(mark.found(), mark.allowed()), Shown.ORDER);
+    TableColumn<FindingMark, Shown> limit =
+        column("limit", 84, mark -> Shown.of(mark.allowed(), mark.found()), Shown.ORDER);
     rule.setMinWidth(RULE);
-    for (TableColumn<FindingMark, String> right : List.of(line, figure, limit)) {
+    for (TableColumn<FindingMark, ?> right : List.of(line, figure, limit)) {
       right.getStyleClass().add("right");
     }
     table.getColumns().addAll(List.of(level, rule, line, figure, limit));
   }
 
+  /** A figure in a cell: ordered by unit, then by value. */
+  private record Shown(String text, String unit, double value) {
+    private static final Comparator<Shown> ORDER =
+        Comparator.comparing(Shown::unit).thenComparingDouble(Shown::value);
+
+    private static Shown of(Optional<Figure> figure, Optional<Figure> other) {
+      return new Shown(
+          FindingsPane.text(figure, other),
+          figure.map(Figure::unit).orElse(""),
+          figure.map(Figure::value).orElse(0.0));
+    }
+
+    @Override
+    public String toString() {
+      return text;
+    }
+  }
+
   private static <T> TableColumn<FindingMark, T> column(
-      String name, double width, Function<FindingMark, T> value, java.util.Comparator<T> order) {
+      String name, double width, Function<FindingMark, T> value, Comparator<T> order) {
     TableColumn<FindingMark, T> column = new TableColumn<>(name);
     column.setPrefWidth(width);
     column.setComparator(order);
@@ -215,7 +234,7 @@ public final class FindingsPane extends BorderPane implements Exported {
         : shared
                 .program()
                 .get()
-                .map(program -> Visible.of(program.fileName(file)))
+                .map(program -> Visible.of(String.valueOf(program.path(file).getFileName())))
                 .orElse("file " + file)
             + ":"
             + line;

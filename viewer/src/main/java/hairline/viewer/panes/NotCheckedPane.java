@@ -43,7 +43,7 @@ public final class NotCheckedPane extends BorderPane implements Exported {
         .addAll(
             List.of(
                 column("rule", 180, NotCheckedPane::rule),
-                column("line", 54, NotCheckedPane::line),
+                column("line", 54, this::line),
                 column("times", 52, n -> Long.toString(n.count())),
                 column("what is missing", 260, n -> Visible.of(n.reason()))));
     table.setRowFactory(
@@ -68,8 +68,21 @@ public final class NotCheckedPane extends BorderPane implements Exported {
     return item.rule().isEmpty() ? "the program" : item.rule();
   }
 
-  private static String line(NotChecked item) {
-    return item.first().map(at -> Integer.toString(at.line())).orElse("");
+  private String line(NotChecked item) {
+    return item.first()
+        .map(
+            at ->
+                (at.file() == 0
+                        ? ""
+                        : shared
+                                .program()
+                                .get()
+                                .map(program -> program.path(at.file()).getFileName())
+                                .map(name -> Visible.of(name.toString()))
+                                .orElse("")
+                            + ":")
+                    + at.line())
+        .orElse("");
   }
 
   private static TableColumn<NotChecked, String> column(

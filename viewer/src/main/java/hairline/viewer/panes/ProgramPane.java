@@ -1,5 +1,7 @@
 package hairline.viewer.panes;
 
+import hairline.checks.motion.Place;
+import hairline.checks.report.Visible;
 import hairline.viewer.draw.Marks;
 import hairline.viewer.draw.Palette;
 import hairline.viewer.draw.Pen;
@@ -10,16 +12,27 @@ import hairline.viewer.model.Program;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.stream.IntStream;
 import javafx.application.Platform;
 import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.util.StringConverter;
 
-/** The lines of the program; only those in sight are read. */
+/**
+ * The lines of the file that the move under the cursor stands in, and from where it is called; only
+ * those in sight are read.
+ */
 public final class ProgramPane extends BorderPane implements Exported, AutoCloseable {
   private static final double NUMBER = 52;
   private static final double MARK = 63;
@@ -37,8 +50,16 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
             return thread;
           });
   private final Set<Integer> asked = new HashSet<>();
+  private final ComboBox<Integer> files = new ComboBox<>();
+  private final Label callers = new Label();
+  private final HBox head = new HBox(files, callers);
+  private int file;
   private Map<Integer, FindingMark> marks = Map.of();
   private long markedAt = -1;
+
+  /** The line to be shown once it is found; 0 for none. */
+  private int goLater;
+
   private boolean following;
   private boolean exporting;
 
@@ -62,10 +83,115 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
             });
     setId("program");
     setCenter(list);
+    head();
     setMinWidth(120);
     list.selected().addListener(o -> selected());
     shared.cursor().addListener(o -> follow());
     shared.program().addListener(o -> reset());
+  }
+
+  private void head() {
+    files.setId("program-file");
+    files.setAccessibleText("File of the program or of a subprogram");
+    files.setConverter(
+        new StringConverter<>() {
+          @Override
+          public String toString(Integer index) {
+            return index == null ? "" : shortName(index);
+          }
+
+          @Override
+          public Integer fromString(String text) {
+            return 0;
+          }
+        });
+    files.setOnAction(
+        e -> {
+          if (!following && files.getValue() != null) {
+            showFile(files.getValue());
+            list.selected().set(-1);
+            follow(false);
+          }
+        });
+    callers.setId("program-callers");
+    callers.setMinWidth(0);
+    Tooltip whole = new Tooltip();
+    whole.textProperty().bind(callers.textProperty());
+    callers.setTooltip(whole);
+    head.getStyleClass().add("pane-head");
+    HBox.setHgrow(callers, Priority.ALWAYS);
+    setTop(head);
+    refreshHead();
+  }
+
+  /** The name of a file without its folder. */
+  private String shortName(int index) {
+    return program()
+        .map(program -> String.valueOf(program.path(index).getFileName()))
+        .map(Visible::of)
+        .orElse("");
+  }
+
+  private void refreshHead() {
+    int count = program().map(Program::fileCount).orElse(1);
+    following = true;
+    if (files.getItems().size() != count) {
+      files.getItems().setAll(IntStream.range(0, count).boxed().toList());
+    }
+    files.setValue(file);
+    following = false;
+    long cursor = shared.cursor().get();
+    List<Place> calls = program().map(program -> program.callsTo(cursor)).orElse(List.of());
+    StringBuilder words = new StringBuilder();
+    for (int k = calls.size() - 1; k >= 0; k--) {
+      Place call = calls.get(k);
+      words
+          .append(words.length() == 0 ? "called from " : ", that from ")
+          .append(call.file() == file ? "" : shortName(call.file()) + " ")
+          .append("line ")
+          .append(call.line());
+    }
+    callers.setText(words.toString());
+    boolean needed = count > 1 || !calls.isEmpty();
+    head.setVisible(needed);
+    head.setManaged(needed);
+  }
+
+  private void showFile(int index) {
+    if (index != file) {
+      file = index;
+      marks = Map.of();
+      markedAt = -1;
+      asked.clear();
+      following = true;
+      list.selected().set(-1);
+      list.setCount(0);
+      following = false;
+    }
+    grown();
+    list.redraw();
+  }
+
+  /** The file whose lines are shown: 0 is the program itself. */
+  public int file() {
+    return file;
+  }
+
+  /** The calls that led to the cursor, in words; empty where it stands in no subprogram. */
+  public String callers() {
+    return callers.getText();
+  }
+
+  /** Shows the line that called the subprogram which the move under the cursor stands in. */
+  public void showCaller() {
+    long cursor = shared.cursor().get();
+    List<Place> calls = program().map(program -> program.callsTo(cursor)).orElse(List.of());
+    if (!calls.isEmpty()) {
+      Place call = calls.get(calls.size() - 1);
+      showFile(call.file());
+      go(call.line());
+      refreshHead();
+    }
   }
 
   /** The list, to be focused. */
@@ -94,6 +220,7 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
   }
 
   private void reset() {
+    file = 0;
     marks = Map.of();
     markedAt = -1;
     asked.clear();
@@ -107,15 +234,19 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
 
   /** The program has grown. */
   public void grown() {
-    program().ifPresent(p -> list.setCount(p.lines().count()));
+    program().ifPresent(p -> list.setCount(p.lines(file).count()));
     program().filter(p -> p.findingsChanges() != markedAt).ifPresent(this::mark);
+    refreshHead();
+    if (goLater > 0 && goLater <= list.count()) {
+      go(goLater);
+    }
   }
 
   private void mark(Program program) {
     markedAt = program.findingsChanges();
     Map<Integer, FindingMark> worst = new HashMap<>();
     for (FindingMark mark : program.findings()) {
-      if (mark.finding().at().file() == 0) {
+      if (mark.finding().at().file() == file) {
         worst.merge(mark.finding().at().line(), mark, ProgramPane::graver);
       }
     }
@@ -145,30 +276,57 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
     boolean there =
         cursor >= 0
             && cursor < moves.count()
-            && moves.file(cursor) == 0
+            && moves.file(cursor) == file
             && moves.line(cursor) == line;
     if (!there) {
       following = true;
-      shared.moveTo(moves.firstOf(0, line));
+      shared.moveTo(moveOf(program.get(), line));
       following = false;
+      refreshHead();
     }
+  }
+
+  /** The move of a line of the file shown: of the call that the cursor is in, if it makes one. */
+  private long moveOf(Program program, int line) {
+    return program
+        .moves()
+        .firstOf(file, line, program.callAround(Math.max(0, shared.cursor().get())));
+  }
+
+  /** Moves the cursor to a line of the file shown. */
+  public void moveCursorTo(int line) {
+    program().ifPresent(program -> shared.moveTo(moveOf(program, line)));
+    go(line);
   }
 
   private void follow() {
-    Optional<Program> program = program();
-    long cursor = shared.cursor().get();
-    if (following
-        || program.isEmpty()
-        || cursor < 0
-        || cursor >= program.get().moves().count()
-        || program.get().moves().file(cursor) != 0) {
-      return;
-    }
-    go(program.get().moves().line(cursor));
+    follow(true);
   }
 
-  /** Shows a line, and selects it without moving the cursor. */
+  /**
+   * Shows the line of the cursor.
+   *
+   * @param anyFile whether its file is shown too, where it is another one
+   */
+  private void follow(boolean anyFile) {
+    Optional<Program> program = program();
+    long cursor = shared.cursor().get();
+    if (following || program.isEmpty() || cursor < 0 || cursor >= program.get().moves().count()) {
+      return;
+    }
+    int its = program.get().moves().file(cursor);
+    if (its != file && anyFile) {
+      showFile(its);
+    }
+    if (its == file) {
+      go(program.get().moves().line(cursor));
+    }
+    refreshHead();
+  }
+
+  /** Shows a line, and selects it without moving the cursor; where it is not found yet, soon. */
   public void go(int line) {
+    goLater = line > list.count() ? line : 0;
     if (line < 1 || line > list.count()) {
       return;
     }
@@ -186,7 +344,7 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
     if (program.isEmpty()) {
       return "";
     }
-    Lines lines = program.get().lines();
+    Lines lines = program.get().lines(file);
     Optional<String> known = lines.ifRead(line);
     if (known.isPresent()) {
       return known.get();
@@ -276,12 +434,13 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
     if (program.isEmpty()) {
       return;
     }
-    for (int line = 1; line <= program.get().lines().count(); line++) {
+    Lines lines = program.get().lines(file);
+    for (int line = 1; line <= lines.count(); line++) {
       FindingMark mark = marks.get(line);
       Csv.line(
           out,
           line,
-          program.get().lines().read(line),
+          lines.read(line),
           mark == null ? "" : mark.finding().level().word(),
           mark == null ? "" : mark.finding().rule());
     }
