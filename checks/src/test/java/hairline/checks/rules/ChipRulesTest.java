@@ -69,4 +69,32 @@ class ChipRulesTest {
         .isCloseTo(0.02 + 6 + 1 + 0.02 + 1.98, within(1e-9));
     assertThat(later.at().line()).isEqualTo(10);
   }
+
+  @Test
+  void theLargestChipBesideAWallIsThatOfTheArcOfEngagement() {
+    // largest chip f_z · 2 √(a_e/D − (a_e/D)²), handbooks of milling, from memory; 0.02 of 0.4 mm
+    double share = 0.02 / 0.4;
+    double chipUm = 60 / (30_000.0 * 2) * 1000 * 2 * Math.sqrt(share - share * share);
+    assertChip("speaks-side.nc", chipUm);
+  }
+
+  @Test
+  void aBallCutsAThinChipAtAShallowDepth() {
+    // sin κ of a ball of 0.2 mm radius at 4 µm depth: √(1 − (1 − a_p/R)²)
+    double cosine = 1 - 0.004 / 0.2;
+    assertChip("speaks-ball.nc", 134 / (30_000.0 * 2) * 1000 * Math.sqrt(1 - cosine * cosine));
+  }
+
+  @Test
+  void runoutGivesOneOfTwoTeethItsReadingMore() {
+    double perToothUm = 14.9 / (30_000.0 * 2) * 1000;
+    assertChip("speaks-runout.nc", Math.min(perToothUm + 0.2, 2 * perToothUm));
+    assertThat(15 / (30_000.0 * 2) * 1000 + 0.2).isGreaterThanOrEqualTo(0.45);
+    assertThat(Programs.findings("chip-below-minimum", "enough-with-runout.nc")).isEmpty();
+  }
+
+  private static void assertChip(String file, double chipUm) {
+    Finding finding = Programs.findings("chip-below-minimum", file).get(0);
+    assertThat(Programs.figure(finding, "chip")).isCloseTo(chipUm, within(1e-9)).isLessThan(0.45);
+  }
 }

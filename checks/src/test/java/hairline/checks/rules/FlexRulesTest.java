@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import hairline.checks.finding.Finding;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -153,5 +154,25 @@ class FlexRulesTest {
     }
     assertThat(product / 1000).isCloseTo(Double.parseDouble(sum.group(5)), withinPercentage(0.2));
     assertThat(facts).contains("× 1, typically 1.6, at most 2.5 (our choice, no source)");
+  }
+
+  @Test
+  void ofTwoFloorsThatAreCutTheirDifferenceCounts() {
+    // F200 below, F20 above, and the other way round; by equal cuts the step is true
+    double deeperUm = stepErrorUm(200, 1.6, 0.3) - stepErrorUm(20, 1.6, 0.3);
+    for (String file : List.of("speaks-both-cut.nc", "speaks-upper.nc")) {
+      Finding finding = Programs.findings("flex-exceeds-step", file).get(0);
+      assertThat(Programs.figure(finding, "flex")).isCloseTo(deeperUm, within(1e-6));
+      assertThat(Programs.figure(finding, "allowed")).isCloseTo(0.33 * 4, within(1e-9));
+    }
+    assertThat(Programs.findings("flex-exceeds-step", "silent-both-cut.nc")).isEmpty();
+  }
+
+  @Test
+  void ofTheCutsOfALevelTheHeaviestCounts() {
+    Finding finding = Programs.findings("flex-exceeds-step", "speaks-worst-of-level.nc").get(0);
+    assertThat(Programs.figure(finding, "flex"))
+        .isCloseTo(stepErrorUm(89.2, 1.6, 0.3), within(1e-6))
+        .isGreaterThan(stepErrorUm(20, 1.6, 0.3));
   }
 }

@@ -1,0 +1,13 @@
+%
+O1 (the way down through the air counts: 0.98 mm of 1 mm in 1.5 s)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+G0 X-1. Y0. Z0.98
+S20000 M3
+G1 Z-0.02 F39.2 ; expect warm-up-missing error: fine cut with no valid warm-up: the spindle ran 0 s && counted from line 8 on, with no longer stop between
+G0 Z1.
+M5
+M30
+%
