@@ -76,9 +76,9 @@ public class CheckBenchmark {
             rule ->
                 switch (asked) {
                   case ALL -> true;
-                  case TIMED -> !rule.needs().contains(Need.OVERLAP);
+                  case TIMED -> !rule.needsContact();
                   case WORDS_AND_STATE ->
-                      !rule.needs().contains(Need.OVERLAP) && !rule.needs().contains(Need.TIMING);
+                      !rule.needsContact() && !rule.needs().contains(Need.TIMING);
                 })
         .map(RuleInfo::name)
         .collect(Collectors.toSet());

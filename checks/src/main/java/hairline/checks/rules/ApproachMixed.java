@@ -42,6 +42,10 @@ public final class ApproachMixed implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
+    if (context.setup().features().isEmpty()) {
+      context.notChecked("job.features is not on the sheet");
+      return;
+    }
     Map<String, Seen> features = new LinkedHashMap<>();
     on.event(
         LevelReached.class,

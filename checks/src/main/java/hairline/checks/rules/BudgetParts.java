@@ -102,6 +102,10 @@ final class BudgetParts {
   }
 
   private void rounding(BudgetedStep step) {
+    if (setup.get(MachineKeys.INCH_RESOLUTION).isEmpty()
+        && value(Source.ROUNDING, MachineKeys.RESOLUTION).isEmpty()) {
+      return;
+    }
     parts.add(
         new Part.Known(
             Source.ROUNDING,

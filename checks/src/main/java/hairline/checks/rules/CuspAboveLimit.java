@@ -9,6 +9,8 @@ import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.setup.JobKeys;
 import hairline.checks.setup.Length;
+import hairline.checks.setup.ToolKeys;
+import hairline.checks.setup.ToolShape;
 import hairline.checks.stock.CuspLeft;
 import hairline.checks.stock.Cusps;
 import hairline.checks.stock.Cut;
@@ -54,6 +56,7 @@ public final class CuspAboveLimit implements Rule {
           if (!cut.inContact()) {
             return;
           }
+          needCorner(context, cut);
           if (seen.first.isEmpty() && Cusps.counts(cut)) {
             seen.first = Optional.of(cut.at());
             seen.limit = context.need(JobKeys.CUSP, cut.at());
@@ -70,6 +73,14 @@ public final class CuspAboveLimit implements Rule {
     on.event(
         PartLeft.class,
         part -> seen.limit.ifPresent(limit -> judge(context, part, seen, limit.um())));
+  }
+
+  /** What a bull-nosed tool leaves depends on its corner. */
+  private static void needCorner(RuleContext context, Cut cut) {
+    cut.tool()
+        .filter(tool -> tool.get(ToolKeys.SHAPE).filter(s -> s == ToolShape.BULL).isPresent())
+        .filter(tool -> tool.get(ToolKeys.CORNER_RADIUS).isEmpty())
+        .ifPresent(tool -> context.need(tool, ToolKeys.CORNER_RADIUS, cut.at()));
   }
 
   private static void judge(RuleContext context, PartLeft part, Seen seen, double limitUm) {

@@ -39,6 +39,10 @@ public final class CutDirectionMixed implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
+    if (context.setup().features().isEmpty()) {
+      context.notChecked("job.features is not on the sheet");
+      return;
+    }
     Map<String, Seen> features = new LinkedHashMap<>();
     on.event(
         WallCut.class,

@@ -119,6 +119,8 @@ public final class FeedNotReached implements Rule {
         || context.need(ControlKeys.PATH_TOLERANCE).isEmpty()) {
       return;
     }
+    // Planned without it all the same: a feed that is not reached then is not reached with it.
+    context.need(ControlKeys.BLOCK_TIME_S);
     Current current = new Current();
     ToothCuts.each(context, on, tooth -> take(context, current, tooth));
     on.event(
@@ -205,8 +207,8 @@ public final class FeedNotReached implements Rule {
                     + worst.cut().at().line()
                     + "; "
                     + worst.arithmetic()
-                    + "; planned with machine.acceleration, machine.jerk, machine.control.block_time"
-                    + " and machine.control.path_tolerance")
+                    + "; planned with machine.acceleration, machine.jerk,"
+                    + " machine.control.block_time and machine.control.path_tolerance")
             .cure(
                 "fewer stops and sharp corners in contact, longer blocks, or a start of the motion"
                     + " outside of the material")

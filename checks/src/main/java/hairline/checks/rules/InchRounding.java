@@ -26,6 +26,9 @@ public final class InchRounding implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
+    if (!context.knowsIncrement()) {
+      return;
+    }
     on.event(
         WordRounded.class,
         word -> {
@@ -50,7 +53,8 @@ public final class InchRounding implements Rule {
                     + ", error "
                     + Quantities.um(errorPm))
             .fact(
-                "an inch is 25.4 mm (exact); increment from machine.inch_resolution, else machine.resolution")
+                "an inch is 25.4 mm (exact); increment from machine.inch_resolution, else"
+                    + " machine.resolution")
             .figure("written", word.writtenPm() / 1e6, "µm")
             .figure("stored", word.storedPm() / 1e6, "µm")
             .figure("error", errorPm / 1e6, "µm")

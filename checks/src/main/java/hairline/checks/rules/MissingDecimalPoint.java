@@ -8,6 +8,7 @@ import hairline.checks.motion.Event.PointMissing;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.setup.ControlKeys;
+import hairline.checks.setup.DecimalPoint;
 
 /** A coordinate other than zero without a decimal point. */
 @AutoService(Rule.class)
@@ -33,6 +34,15 @@ public final class MissingDecimalPoint implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
+    boolean increments =
+        context
+            .setup()
+            .get(ControlKeys.DECIMAL_POINT)
+            .filter(read -> read == DecimalPoint.INCREMENTS)
+            .isPresent();
+    if (increments && !context.knowsIncrement()) {
+      return;
+    }
     Style style = new Style();
     on.event(Indexed.class, indexed -> style.mixed |= indexed.index().mixesDecimalPoints());
     on.event(

@@ -10,6 +10,7 @@ import hairline.checks.finding.Occurrence;
 import hairline.checks.motion.Modal;
 import hairline.checks.motion.Place;
 import hairline.checks.setup.Key;
+import hairline.checks.setup.MachineKeys;
 import hairline.checks.setup.Origin;
 import hairline.checks.setup.Resolved;
 import hairline.checks.setup.Setup;
@@ -151,6 +152,20 @@ public final class RuleContext {
    */
   public void notChecked(String reason, Place at) {
     collector.notChecked(info.name(), reason, Optional.of(at));
+  }
+
+  /** The same whatever the line. */
+  public void notChecked(String reason) {
+    collector.notChecked(info.name(), reason, Optional.empty());
+  }
+
+  /**
+   * Whether the sheet says how finely the control stores a coordinate; where it doesn't, nothing is
+   * rounded, and a rule that looks for what rounding does is listed as not checked.
+   */
+  public boolean knowsIncrement() {
+    return setup.get(MachineKeys.INCH_RESOLUTION).isPresent()
+        || need(MachineKeys.RESOLUTION).isPresent();
   }
 
   /** Hands on the error budget of a step. */

@@ -48,7 +48,15 @@ public final class StepDiffers implements Rule {
   public void begin(RuleContext context, Subscriptions on) {
     List<Feature> declared =
         context.setup().features().stream().filter(StepDiffers::declaresHeights).toList();
-    if (declared.isEmpty() || !StockGiven.need(context)) {
+    if (context.setup().features().isEmpty()) {
+      context.notChecked("job.features is not on the sheet");
+      return;
+    }
+    if (declared.isEmpty()) {
+      context.notChecked("no feature of job.features declares levels or a step");
+      return;
+    }
+    if (!StockGiven.need(context)) {
       return;
     }
     Map<Integer, LevelReached> levels = new HashMap<>();

@@ -88,6 +88,9 @@ public final class StepUnevenAfterRounding implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
+    if (!context.knowsIncrement()) {
+      return;
+    }
     Seen seen = new Seen();
     on.event(LevelReached.class, level -> reached(context, seen, level));
     on.event(PassLost.class, pass -> lost(context, seen, pass));

@@ -2,9 +2,12 @@ package hairline.checks.rules;
 
 import com.google.auto.service.AutoService;
 import hairline.checks.finding.Level;
+import hairline.checks.motion.Event.Indexed;
+import hairline.checks.motion.Event.Stopped;
 import hairline.checks.motion.Place;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
+import hairline.checks.setup.CodeKeys;
 import hairline.checks.stock.Cut;
 import hairline.checks.timing.Answer;
 import hairline.checks.warmth.Measuring;
@@ -35,6 +38,8 @@ public final class WarmUpDeletable implements Rule {
   @Override
   public void begin(RuleContext context, Subscriptions on) {
     Watch watch = new Watch(context);
+    on.event(Indexed.class, first -> watch.mayBeLeftOut |= first.index().deletableBlocks());
+    on.event(Stopped.class, stop -> watch.mayBeLeftOut |= stop.code().equals("M1"));
     on.event(Cut.class, watch::contact);
     FineCuts.each(on, watch::fineCut);
   }
@@ -44,6 +49,10 @@ public final class WarmUpDeletable implements Rule {
     private final RuleContext context;
     private final Map<String, Place> told = new HashMap<>();
     private int runSeen;
+
+    /** Whether there is anything so far that a switch of the control leaves out. */
+    private boolean mayBeLeftOut;
+
     private Optional<Place> pauseBeforeContact = Optional.empty();
 
     Watch(RuleContext context) {
@@ -61,6 +70,12 @@ public final class WarmUpDeletable implements Rule {
 
     void fineCut(Cut cut) {
       WarmUp warmUp = context.stages().warmth().warmUp();
+      if (mayBeLeftOut && warmUp.valid() == Answer.UNKNOWN) {
+        Unsure.of(context, warmUp, cut.at());
+      }
+      if (mayBeLeftOut) {
+        context.need(CodeKeys.MEASURE_TOOL, cut.at());
+      }
       warmUp.deletableAt().ifPresent(at -> speak(cut, at, "warm-up", "stands behind block delete"));
       warmUp.optionalStopAt().ifPresent(at -> speak(cut, at, "warm-up", "stands beside M1"));
       if (warmUp.valid() == Answer.NO) {

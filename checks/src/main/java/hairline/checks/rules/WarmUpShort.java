@@ -63,14 +63,17 @@ public final class WarmUpShort implements Rule {
       }
       Run run = context.stages().warmth().run();
       runSeen = run.number();
-      if (!TimeTaken.reaches(run.turning().atLeastSeconds(), ATTEMPT_SECONDS)) {
-        return;
-      }
       WarmUp warmUp = context.stages().warmth().warmUp();
       switch (warmUp.valid()) {
         case YES -> {}
         case UNKNOWN -> Unsure.of(context, warmUp, cut.at());
-        case NO -> speak(cut, run, run.from().orElse(cut.at()));
+        case NO -> {
+          if (TimeTaken.reaches(run.turning().atLeastSeconds(), ATTEMPT_SECONDS)) {
+            speak(cut, run, run.from().orElse(cut.at()));
+          } else if (TimeTaken.reaches(run.turning().atMostSeconds(), ATTEMPT_SECONDS)) {
+            Unsure.of(context, run.turning());
+          }
+        }
       }
     }
 

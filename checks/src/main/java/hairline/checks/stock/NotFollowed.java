@@ -41,6 +41,11 @@ final class NotFollowed {
     }
   }
 
+  /** The same for want of a key of the sheet. */
+  void surfaceFor(Place at, String key) {
+    surface(at, key + MISSING);
+  }
+
   /** Whether a move touches the part is not known. */
   void contact(Place at, String reason) {
     if (told.add("contact: " + reason)) {

@@ -566,6 +566,10 @@ public final class StockStage implements EventSink {
   }
 
   private void take(Contacted contacted) {
+    Surface surface = surface(contacted.offset());
+    if (contacted.partlyUnknown() && surface.box.isEmpty() && !surface.lost()) {
+      notFollowed.surfaceFor(contacted.move().at(), stockKey(surface));
+    }
     if (!walls.keep(contacted, surface(contacted.offset()), features)) {
       notFollowed.cap(contacted.move().at(), "moves along walls", Walls.MOST);
     }

@@ -21,7 +21,7 @@ class TimingsOptionTest {
     assertThat(timed.out()).isEqualTo(plain.out());
     assertThat(plain.err()).isEmpty();
     List<Matcher> parts = timed.err().lines().map(PART::matcher).filter(Matcher::matches).toList();
-    assertThat(parts).extracting(part -> part.group(3)).contains("stock", "first look at the file");
+    assertThat(parts).extracting(part -> part.group(3)).contains("stock", "planned feed");
     assertThat(parts).extracting(part -> part.group(3)).contains("chip-below-minimum");
     List<Double> shares = parts.stream().map(part -> Double.valueOf(part.group(2))).toList();
     assertThat(shares).isSortedAccordingTo((a, b) -> Double.compare(b, a));

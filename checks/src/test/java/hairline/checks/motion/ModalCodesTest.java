@@ -189,7 +189,7 @@ class ModalCodesTest {
     List<Event> events =
         Runs.events(
             seconds,
-            "M0 X1 G1 G91 G43 H2 G41 D2 G20 G4 P1 M71 M8 M3 M6 T2 S1000 F10 G54 G18",
+            "M0 X1. G1 G91 G43 H2 G41 D2 G20 G4 P1 M71 M8 M3 M6 T2 S1000 F10 G54 G18",
             "M30 G90 G0 X0 M9 M5");
     assertThat(
             events.stream()
