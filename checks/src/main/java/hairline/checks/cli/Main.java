@@ -154,6 +154,10 @@ public final class Main {
         || command.getCommand() instanceof Main;
   }
 
+  private static final String INCOMPLETE =
+      "the program could not be read, or not all of it was understood (what was is told all the"
+          + " same), or the output could not be written";
+
   /** With what a command may end. */
   private static Map<String, String> statuses(CommandLine command) {
     Map<String, String> statuses = new LinkedHashMap<>();
@@ -161,10 +165,14 @@ public final class Main {
         .sorted((a, b) -> Integer.compare(a.code(), b.code()))
         .forEach(status -> statuses.put(Integer.toString(status.code()), status.meaning()));
     if (command.getCommand() instanceof WindowCommand) {
-      statuses.put("0", "the windows are told, open or closed");
+      statuses.put(
+          "0", "the windows are told, open or closed, and the whole program was understood");
+      statuses.put("3", INCOMPLETE);
       statuses.remove("1");
     } else if (command.getCommand() instanceof BriefCommand) {
-      statuses.put("0", "the brief is written, whatever it says");
+      statuses.put(
+          "0", "the brief is written, whatever is found, and the whole program was understood");
+      statuses.put("3", INCOMPLETE);
       statuses.remove("1");
     } else if (command.getCommand() instanceof CompareCommand) {
       statuses.put("0", "no difference, or with --fail-on finding no new finding");

@@ -1,5 +1,6 @@
 package hairline.checks.report;
 
+import hairline.checks.budget.BudgetedStep;
 import hairline.checks.budget.Decision;
 import hairline.checks.budget.StepBudget;
 import hairline.checks.cutting.Band;
@@ -137,7 +138,7 @@ final class BriefBuilder {
     for (Conditions.Named condition : options.conditions().all()) {
       facts.add(new Fact(condition.name(), condition.text()));
     }
-    return new Section("What this program is", false, List.of(new Facts(facts)));
+    return new Section("What this program is", true, List.of(new Facts(facts)));
   }
 
   private static String duration(ProgramSummary summary) {
@@ -217,7 +218,7 @@ final class BriefBuilder {
               op.rpm().isPresent() ? Quantities.significant(op.rpm().getAsDouble(), 9) : "",
               feeds(op),
               seconds(op),
-              op.finestStepPm().isPresent() ? um(op.finestStepPm().getAsLong()) : "",
+              finest(op),
               op.lowestZPm().isPresent() ? um(op.lowestZPm().getAsLong()) : "",
               op.chip().map(c -> um(c.chipUm())).orElse(""),
               op.chip().flatMap(c -> c.minimumUm()).map(BriefBuilder::um).orElse(""),
@@ -234,7 +235,7 @@ final class BriefBuilder {
                 "rpm",
                 "mm/min",
                 "time",
-                "finest step µm",
+                "finest step µm, as stored",
                 "lowest Z µm",
                 "chip µm",
                 "its minimum µm",
@@ -248,7 +249,7 @@ final class BriefBuilder {
       if (tools.size() == MOST_ROWS) {
         break;
       }
-      tools.add(tool(number, all));
+      tools.add(tool(number));
     }
     if (!tools.isEmpty()) {
       parts.add(
@@ -263,7 +264,7 @@ final class BriefBuilder {
                   "runout µm",
                   "reach mm",
                   "deepest used",
-                  "length H",
+                  "length offset",
                   "m/min"),
               tools));
     }
@@ -272,6 +273,16 @@ final class BriefBuilder {
       parts.add(new Items(List.of(more(left + book.left(), "operation or event"))));
     }
     return new Section("What the tools do", true, parts);
+  }
+
+  /** As the control stores it; as written too, where that differs. */
+  private static String finest(Operation op) {
+    if (op.finestStepPm().isEmpty()) {
+      return "";
+    }
+    long stored = op.finestStepPm().getAsLong();
+    long written = op.finestWrittenPm().orElse(stored);
+    return um(stored) + (written == stored ? "" : " (written " + um(written) + ")");
   }
 
   private static String feeds(Operation op) {
@@ -298,15 +309,14 @@ final class BriefBuilder {
         && at.line() <= op.last().line();
   }
 
-  private List<String> tool(int number, List<Operation> all) {
+  private List<String> tool(int number) {
     Optional<Tool> tool = sheet.tool(number);
     if (tool.isEmpty()) {
       return List.of("T" + number, "not on the sheet", "", "", "", "", "", "", "", "");
     }
     Tool t = tool.get();
     Optional<Length> reach = t.get(ToolKeys.NECK_LENGTH).or(() -> t.get(ToolKeys.CUTTING_LENGTH));
-    List<Operation> its =
-        all.stream().filter(op -> op.tool().equals(Optional.of(number)) && op.cuts()).toList();
+    List<Operation> its = cuttingWith(number);
     long lowest =
         its.stream()
             .mapToLong(op -> op.lowestZPm().orElse(Long.MAX_VALUE))
@@ -326,12 +336,33 @@ final class BriefBuilder {
         t.get(ToolKeys.RUNOUT).map(e -> um(e.um())).orElse(""),
         reach.map(r -> SurfaceWords.mm(r.pm())).orElse(""),
         deepest,
-        t.get(ToolKeys.LENGTH_OFFSET).map(h -> "H" + h).orElse(""),
+        lengthOffset(t, its),
         its.stream()
             .filter(op -> op.surfaceSpeedMPerMin().isPresent())
             .map(op -> Quantities.significant(op.surfaceSpeedMPerMin().getAsDouble(), 3))
             .distinct()
             .collect(Collectors.joining(", ")));
+  }
+
+  private List<Operation> cuttingWith(int tool) {
+    return book.operations().stream()
+        .filter(op -> op.tool().equals(Optional.of(tool)) && op.cuts())
+        .toList();
+  }
+
+  /** What the program has in force when the tool cuts; that of the sheet, where it is another. */
+  private static String lengthOffset(Tool tool, List<Operation> its) {
+    String onSheet = tool.get(ToolKeys.LENGTH_OFFSET).map(h -> "H" + h).orElse("");
+    String inProgram =
+        its.stream()
+            .flatMap(op -> op.lengthOffsets().stream())
+            .distinct()
+            .sorted()
+            .collect(Collectors.joining(", "));
+    if (inProgram.isEmpty() || inProgram.equals(onSheet)) {
+      return onSheet;
+    }
+    return inProgram + " in the program, " + onSheet + " on the sheet";
   }
 
   private static String um(long pm) {
@@ -632,8 +663,8 @@ final class BriefBuilder {
     } else {
       parts.add(
           new Table(
-              "Growth of the spindle at each fine operation, as predicted, and drift since measuring,"
-                  + " in µm",
+              "Growth of the spindle at each fine operation, as predicted, and drift since"
+                  + " measuring, in µm",
               List.of("tool", "lines", "min:s", "grown from", "to", "drift from", "to"),
               rows));
       if (stretches.size() > rows.size()) {
@@ -673,7 +704,7 @@ final class BriefBuilder {
       rows.add(
           List.of(
               budget.step().feature().orElse("outside of any"),
-              um(budget.step().nominalPm()),
+              height(budget.step()),
               budget.toleranceUm().isPresent()
                   ? "±" + Quantities.significant(budget.toleranceUm().getAsDouble(), 4)
                   : "not known",
@@ -700,7 +731,7 @@ final class BriefBuilder {
                     "Error budget of each feature, the tightest step of each, in µm",
                     List.of(
                         "feature",
-                        "step",
+                        "step, as stored",
                         "tolerance",
                         "error expected",
                         "result",
@@ -722,18 +753,34 @@ final class BriefBuilder {
     return budget.errorUm().typical() / budget.toleranceUm().orElse(1);
   }
 
-  static String decision(StepBudget budget) {
-    return budget.decision() == Decision.HOLDS
-        ? "holds"
-        : budget.decision() == Decision.FAILS
-            ? "fails"
-            : budget.missing().isEmpty()
-                ? "undecided"
-                : "not decided, missing: "
-                    + budget.missing().stream()
-                        .map(m -> m.source().words())
-                        .distinct()
-                        .collect(Collectors.joining(", "));
+  /** What is decided, in a word or two. */
+  static String decided(StepBudget budget) {
+    return switch (budget.decision()) {
+      case HOLDS -> "holds";
+      case FAILS -> "fails";
+      default -> budget.missing().isEmpty() ? "undecided" : "not decided";
+    };
+  }
+
+  /** As the control stores it; as declared or written too, where that differs. */
+  private static String height(BudgetedStep step) {
+    return step.heightPm() == step.nominalPm()
+        ? um(step.heightPm())
+        : um(step.heightPm())
+            + (step.declared() ? " (declared " : " (written ")
+            + um(step.nominalPm())
+            + ")";
+  }
+
+  private static String decision(StepBudget budget) {
+    return budget.decision() != Decision.UNDECIDED || budget.missing().isEmpty()
+        ? decided(budget)
+        : decided(budget)
+            + ", missing: "
+            + budget.missing().stream()
+                .map(m -> m.source().words())
+                .distinct()
+                .collect(Collectors.joining(", "));
   }
 
   // By hand.
@@ -784,7 +831,8 @@ final class BriefBuilder {
                               + t.get(ToolKeys.RUNOUT)
                                   .map(r -> ", runout " + um(r.um()) + " µm or less")
                                   .orElse(", runout measured")
-                              + t.get(ToolKeys.LENGTH_OFFSET).map(h -> ", H" + h).orElse(""))
+                              + ", "
+                              + lengthOffset(t, cuttingWith(number)))
                   .orElse(": not on the sheet"));
     }
     boolean before = sheet.get(SpindleKeys.WARM_UP_WHERE).equals(Optional.of(WarmUpPlace.BEFORE));
@@ -836,21 +884,26 @@ final class BriefBuilder {
     }
     for (SurfaceShown.Under under : brief.surface().offsets()) {
       SurfaceDrawing drawing =
-          new SurfaceDrawing(program.name(), brief.surface(), under, result.sheet(), 0);
+          new SurfaceDrawing(
+              Canvas.BRIEF, program.name(), brief.surface(), under, result.sheet(), 0);
       parts.add(
           new Figure(
               "The part left under "
                   + under.offset()
                   + ", from above, coloured by height"
                   + (under.sections().isEmpty() ? "" : "; a section along each feature below"),
-              svg(drawing.markup(), SurfaceDrawing.WIDTH, drawing.bottom())));
+              svg(drawing.markup(), Canvas.BRIEF.width(), drawing.bottom())));
     }
     TimelineDrawing timeline =
-        new TimelineDrawing(program.name(), brief.timeline(), result.sheet(), 0);
+        new TimelineDrawing(Canvas.BRIEF, program.name(), brief.timeline(), result.sheet(), 0);
     parts.add(
         new Figure(
-            "Speed and growth of the spindle along the program's time",
-            svg(timeline.markup(), SurfaceDrawing.WIDTH, timeline.bottom())));
+            "Speed and growth of the spindle along the program's time: "
+                + TimelineWords.whole(brief.timeline())
+                + brief.timeline().notes().stream()
+                    .map(n -> "; " + n)
+                    .collect(Collectors.joining()),
+            svg(timeline.markup(), Canvas.BRIEF.width(), timeline.bottom())));
     return new Section("To look at", true, parts);
   }
 

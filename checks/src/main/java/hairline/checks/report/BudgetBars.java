@@ -11,7 +11,13 @@ import java.util.List;
 final class BudgetBars {
   private static final int MOST_BARS = 8;
   private static final double LEFT = 210;
-  private static final double ROW = 46;
+  private static final double RIGHT = 130;
+  private static final double ROW = 36;
+  private static final int MOST_LETTERS = 20;
+
+  /** A text that is not bold is so much narrower. */
+  private static final double PLAIN = 0.88;
+
   private static final double BAR = 16;
   private static final String[] STYLES = {"parta", "partb"};
 
@@ -28,14 +34,14 @@ final class BudgetBars {
     if (shown.isEmpty() || most <= 0) {
       return "";
     }
-    double perUm = (SurfaceDrawing.WIDTH - LEFT - 130) / most;
+    double perUm = (Canvas.BRIEF.width() - LEFT - RIGHT) / most;
     SvgText out = new SvgText();
     double y = 8;
     for (StepBudget budget : shown) {
       bar(out, budget, y, perUm);
       y += ROW;
     }
-    return BriefBuilder.svg(out.toString(), SurfaceDrawing.WIDTH, y + 4);
+    return BriefBuilder.svg(out.toString(), Canvas.BRIEF.width(), y + 4);
   }
 
   private static double limit(StepBudget budget) {
@@ -44,14 +50,25 @@ final class BudgetBars {
 
   private static void bar(SvgText out, StepBudget budget, double y, double perUm) {
     String name =
-        SurfaceDrawing.shortened(budget.step().feature().orElse("no feature"))
+        SurfaceDrawing.shortened(budget.step().feature().orElse("no feature"), MOST_LETTERS)
             + ", "
-            + SurfaceWords.um(budget.step().nominalPm())
+            + SurfaceWords.um(budget.step().heightPm())
             + " µm";
     out.raw("<g>\n<title>")
         .text(name + ": " + Quantities.um(budget.errorUm().typical()))
         .raw("</title>\n");
     out.label(LEFT - 10, y + BAR - 4, "end", name);
+    double limitFrom = Canvas.BRIEF.width();
+    double limitTo = 0;
+    if (budget.toleranceUm().isPresent()) {
+      double at = LEFT + limit(budget) * perUm;
+      String words =
+          "±" + Quantities.significant(limit(budget), 4) + " µm: " + BriefBuilder.decided(budget);
+      boolean room = at + 4 + width(words) <= Canvas.BRIEF.width();
+      out.label(room ? at + 4 : at - 4, y + BAR + 13, room ? "cutname" : "cutname end", words);
+      limitFrom = room ? at + 4 : at - 4 - width(words);
+      limitTo = room ? at + 4 + width(words) : at - 4;
+    }
     double x = LEFT;
     int k = 0;
     for (StepBudget.Weighed weighed : budget.weighed()) {
@@ -63,22 +80,24 @@ final class BudgetBars {
       out.attribute("x", x).attribute("y", y).attribute("width", width).attribute("height", BAR);
       out.raw("/>\n");
       String words = weighed.part().source().words();
-      if (width > SurfaceDrawing.width(words) * 0.9) {
+      double half = width(words) / 2;
+      boolean free = x + width / 2 + half < limitFrom || x + width / 2 - half > limitTo;
+      if (free && width > width(words)) {
         out.label(x + width / 2, y + BAR + 13, "quiet mid", words);
       }
       x += width;
       k++;
     }
-    out.label(x + 6, y + BAR - 4, "", Quantities.um(budget.errorUm().typical()));
     if (budget.toleranceUm().isPresent()) {
       double at = LEFT + limit(budget) * perUm;
+      out.line(at, y - 4, at, y + BAR + 4, "cuthalo");
       out.line(at, y - 4, at, y + BAR + 4, "cut");
-      out.label(
-          at + 4,
-          y + BAR + 13,
-          "cutname",
-          "±" + Quantities.significant(limit(budget), 4) + " µm: " + BriefBuilder.decision(budget));
     }
+    out.label(x + 6, y + BAR - 4, "", Quantities.um(budget.errorUm().typical()));
     out.raw("</g>\n");
+  }
+
+  private static double width(String text) {
+    return SurfaceDrawing.width(text) * PLAIN;
   }
 }

@@ -8,7 +8,7 @@ import java.util.OptionalLong;
 final class HeightsAlong {
   private static final int MOST_PANELS = 8;
   private static final double TOP = 26;
-  private static final double TALL = 110;
+  private static final double TALL = 56;
   private static final double LEFT = 64;
   private static final double GAP = 30;
   private static final double PM_PER_UM = 1e6;
@@ -25,12 +25,12 @@ final class HeightsAlong {
     if (cutting.isEmpty()) {
       return "";
     }
-    double width = (SurfaceDrawing.WIDTH - SurfaceDrawing.MARGIN) / cutting.size();
+    double width = (Canvas.BRIEF.width() - SurfaceDrawing.MARGIN) / cutting.size();
     SvgText out = new SvgText();
     for (int k = 0; k < cutting.size(); k++) {
       panel(out, cutting.get(k), k * width + LEFT, width - LEFT - GAP);
     }
-    return BriefBuilder.svg(out.toString(), SurfaceDrawing.WIDTH, TOP + TALL + 30);
+    return BriefBuilder.svg(out.toString(), Canvas.BRIEF.width(), TOP + TALL + 28);
   }
 
   private static void panel(SvgText out, Operation op, double left, double width) {
@@ -43,7 +43,7 @@ final class HeightsAlong {
     double range = Math.max(PM_PER_UM, (double) highest - lowest);
     out.raw("<g>\n<title>").text("operation " + op.number()).raw("</title>\n");
     out.label(left, TOP - 10, "head", op.number() + op.tool().map(t -> ": T" + t).orElse(""));
-    Ticks up = Ticks.of(range / PM_PER_UM, 4);
+    Ticks up = Ticks.of(range / PM_PER_UM, 3);
     for (long k = up.first(lowest / PM_PER_UM); up.value(k) <= highest / PM_PER_UM + 1e-9; k++) {
       double y = y(up.value(k) * PM_PER_UM, highest, range);
       out.line(left, y, left + width, y, "grid");

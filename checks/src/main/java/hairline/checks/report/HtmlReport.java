@@ -84,27 +84,30 @@ public final class HtmlReport implements ReportWriter {
       :focus-visible{outline:3px solid var(--blue);outline-offset:2px}
       @page{margin:10mm}
       @media print{
-      body{font-size:7pt;line-height:1.2}main{max-width:none;padding:0}
+      body{font:7pt/1.16 Arial,"Liberation Sans","DejaVu Sans Condensed",sans-serif}
+      main{max-width:none;padding:0}
       article{display:grid;grid-template-columns:1fr 1fr;column-gap:5mm}
       h1,.full,article>div{grid-column:1/-1}section{min-width:0}
-      h1{font-size:12pt;margin:0 0 1mm}h2{font-size:8.6pt;margin:1.6mm 0 .6mm;break-after:avoid}
-      table{font-size:6.5pt;width:100%}th,td{padding:.2mm .8mm}
-      .wide{overflow:visible;margin:.5mm 0 1mm}figcaption,caption{font-size:6.8pt}
+      h1{font-size:11pt;margin:0 0 .5mm}h2{font-size:8.4pt;margin:1.1mm 0 .4mm;padding:0;\
+      border-width:1px;break-after:avoid}
+      table{font-size:7pt;width:calc(100% - 1px)}th,td{padding:.1mm .8mm}caption{padding:0}
+      .wide{overflow:visible;margin:.3mm 0 .7mm}figcaption,caption{font-size:7pt}
       dl{grid-template-columns:max-content 1fr}
-      dl{margin:0;gap:0 2.5mm}ul{margin:.5mm 0}ul.ticks{columns:2;column-gap:5mm}
-      ul.ticks li{padding:0;gap:1.5mm}ul.ticks input{width:2.6mm;height:2.6mm;margin:.3mm 0 0}
-      .found{margin:1mm 0;padding:.4mm 2mm;break-inside:avoid}
-      figure{margin:.8mm 0}figure svg{max-height:114mm}figure.low svg{max-height:21mm}
-      figure.flat svg{max-height:72mm}.full:has(>.found){columns:2;column-gap:5mm}
+      dl{margin:0;gap:0 2.5mm}ul{margin:.3mm 0}ul.ticks{columns:3;column-gap:4mm}
+      ul.ticks li{padding:0;gap:1.2mm}
+      ul.ticks input{width:2.5mm;height:2.5mm;margin:.2mm 0 0}
+      .full>dl{columns:2;column-gap:5mm;display:block}.full>dl>dt{float:left;margin-right:2mm}
+      .found{margin:.5mm 0;padding:0 0 0 1.5mm;border-left-width:3px;break-inside:avoid}
+      .found .level{font-size:7pt;margin-right:1mm}
+      figure{margin:.5mm 0}figcaption{margin:0}
+      .full:has(>.found){columns:2;column-gap:5mm}
       .full:has(>.found) h2{column-span:all}td:nth-child(-n+4){white-space:nowrap}
       td:last-child{white-space:normal}
-      .cautions{padding:.6mm 2mm;margin-top:2mm;border-width:1px}.cautions p{margin:0}
+      .cautions{padding:.4mm 2mm;margin-top:1mm;border-width:1px;columns:2;column-gap:5mm}
+      .cautions p{margin:0;break-inside:avoid}
       article+article{break-before:page;border:0;margin:0}
       }
       """;
-
-  private static final double LOW = 0.2;
-  private static final double FLAT = 0.8;
 
   private final Writer out;
   private final ReportOptions options;
@@ -206,19 +209,11 @@ public final class HtmlReport implements ReportWriter {
     } else if (part instanceof Table table) {
       table(html, table);
     } else if (part instanceof Figure figure) {
-      html.raw("<figure").raw(shape(figure.svg())).raw(">\n");
+      html.raw("<figure>\n");
       html.element("figcaption", figure.caption());
       html.raw("<svg role=\"img\" aria-label=\"").text(figure.caption()).raw("\"");
       html.raw(figure.svg().substring("<svg".length())).raw("</figure>\n");
     }
-  }
-
-  /** How much of a page's height a drawing takes on paper, by its height against its width. */
-  private static String shape(String svg) {
-    int from = svg.indexOf("viewBox=\"") + "viewBox=\"".length();
-    String[] box = svg.substring(from, svg.indexOf('"', from)).split(" ", -1);
-    double part = Double.parseDouble(box[3]) / Double.parseDouble(box[2]);
-    return part < LOW ? " class=\"low\"" : part < FLAT ? " class=\"flat\"" : "";
   }
 
   private static void facts(HtmlText html, List<Fact> facts) {

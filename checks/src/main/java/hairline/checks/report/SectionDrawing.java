@@ -9,8 +9,11 @@ import java.util.List;
  * Draws a section as a profile, with its step heights; how much heights are exaggerated is told.
  */
 final class SectionDrawing {
-  private static final double TALL = 150;
   private static final double LANE = 15;
+
+  /** Room for the scale. */
+  private static final double LABELS = 48;
+
   private static final int LANES = 4;
   private static final double GAP = 6;
   private static final double SAME = 0.2;
@@ -20,6 +23,7 @@ final class SectionDrawing {
 
   private final SvgText out = new SvgText();
   private final Section section;
+  private final double tall;
   private final double left;
   private final double width;
   private double top;
@@ -32,7 +36,8 @@ final class SectionDrawing {
   /** A wall: where, from which height to which. */
   private record Step(double x, long from, long to) {}
 
-  SectionDrawing(int number, Section section, double left, double y, double width) {
+  SectionDrawing(int number, Section section, Canvas canvas, double left, double y, double width) {
+    this.tall = canvas.sectionTall();
     this.section = section;
     this.left = left;
     this.width = width;
@@ -46,10 +51,10 @@ final class SectionDrawing {
     perPm = width / section.line().lengthPm();
     // A flat profile is drawn in the middle of a micrometre.
     double range = any ? Math.max(highest - lowest, PM_PER_UM) : PM_PER_UM;
-    heightPerPm = TALL / range;
+    heightPerPm = tall / range;
     out.raw("<g>\n<title>").text("section " + number).raw("</title>\n");
     out.label(
-        SurfaceDrawing.MARGIN,
+        left - LABELS,
         y + 14,
         "head",
         "section "
@@ -59,7 +64,7 @@ final class SectionDrawing {
             + "′: "
             + Ticks.minus(SurfaceWords.line(section.line())));
     out.label(
-        SurfaceDrawing.MARGIN,
+        left - LABELS,
         y + 30,
         "quiet",
         any
@@ -83,7 +88,7 @@ final class SectionDrawing {
       out.line(step.x(), top - 4, step.x(), from, "step");
     }
     gaps();
-    bottom = top + TALL + 50;
+    bottom = top + tall + canvas.sectionGap();
     out.raw("</g>\n");
   }
 
@@ -139,7 +144,7 @@ final class SectionDrawing {
   }
 
   private void scales() {
-    Ticks up = Ticks.of((highest - lowest) / PM_PER_UM, 6);
+    Ticks up = Ticks.of((highest - lowest) / PM_PER_UM, (int) Math.max(2, tall / 25));
     for (long k = up.first(lowest / PM_PER_UM);
         highest > lowest && up.value(k) <= highest / PM_PER_UM + 1e-9;
         k++) {
@@ -152,9 +157,9 @@ final class SectionDrawing {
           left - 8, y(highest) + 4, "quiet end", Ticks.minus(SurfaceWords.um((long) highest)));
     }
     out.label(left - 8, top - 8, "quiet end", "µm");
-    double foot = top + TALL + 12;
+    double foot = top + tall + 12;
     double lengthMm = section.line().lengthPm() / PM_PER_MM;
-    Ticks along = Ticks.of(lengthMm, 16);
+    Ticks along = Ticks.of(lengthMm, (int) Math.max(2, width / 55));
     out.line(left, foot, left + width, foot, "tick");
     for (long k = 0; along.value(k) <= lengthMm + 1e-9; k++) {
       double at = x(along.value(k) * PM_PER_MM);
@@ -169,7 +174,7 @@ final class SectionDrawing {
     for (Section.Gap gap : section.gaps()) {
       String why = gap.why().words();
       if ((gap.toPm() - gap.fromPm()) * perPm > SurfaceDrawing.width(why)) {
-        out.label(x((gap.fromPm() + gap.toPm()) / 2), top + TALL + 4, "quiet mid", why);
+        out.label(x((gap.fromPm() + gap.toPm()) / 2), top + tall + 4, "quiet mid", why);
       }
     }
   }
@@ -177,7 +182,7 @@ final class SectionDrawing {
   private void profile() {
     SvgText skin = new SvgText();
     SvgText body = new SvgText();
-    double foot = top + TALL + 12;
+    double foot = top + tall + 12;
     boolean open = false;
     double lastX = 0;
     double lastY = 0;

@@ -20,14 +20,9 @@ import java.util.Set;
  * where their names say else.
  */
 final class SurfaceDrawing {
-  static final double WIDTH = 1060;
   static final double MARGIN = 28;
 
   private static final double LEFT = 76;
-  private static final double PLAN_WIDTH = 690;
-  private static final double PLAN_HEIGHT = 520;
-  private static final double LEGEND = 800;
-  private static final double LEGEND_ROW = 19;
   private static final double PM_PER_MM = 1e9;
   private static final int MOST_SECTIONS = 12;
   private static final int MOST_IDS = 6;
@@ -35,9 +30,11 @@ final class SurfaceDrawing {
   private static final double LETTER = 7.2;
 
   private final SvgText out = new SvgText();
+  private final Canvas canvas;
   private final SurfaceShown surface;
   private final SurfaceShown.Under under;
   private double y;
+  private double rowTop;
 
   // The plan.
   private double planX = LEFT;
@@ -50,12 +47,20 @@ final class SurfaceDrawing {
 
   /** Draws from this Y down. */
   SurfaceDrawing(
-      String program, SurfaceShown surface, SurfaceShown.Under under, String sheet, double top) {
+      Canvas canvas,
+      String program,
+      SurfaceShown surface,
+      SurfaceShown.Under under,
+      String sheet,
+      double top) {
+    this.canvas = canvas;
     this.surface = surface;
     this.under = under;
-    this.y = top;
+    this.y = top + canvas.above();
     out.raw("<g>\n<title>").text(program + ", " + under.offset()).raw("</title>\n");
-    head(program, sheet);
+    if (canvas.headed()) {
+      head(program, sheet);
+    }
     Optional<SurfacePicture> picture = under.picture().filter(p -> p.width() > 0);
     if (!under.known()) {
       out.label(
@@ -91,10 +96,13 @@ final class SurfaceDrawing {
 
   /** The end of a name that is too long, which tells more than its beginning. */
   static String shortened(String name) {
+    return shortened(name, MOST_LETTERS);
+  }
+
+  /** The end of a name of more letters. */
+  static String shortened(String name, int most) {
     int[] letters = name.codePoints().toArray();
-    return letters.length <= MOST_LETTERS
-        ? name
-        : "…" + new String(letters, letters.length - MOST_LETTERS, MOST_LETTERS);
+    return letters.length <= most ? name : "…" + new String(letters, letters.length - most, most);
   }
 
   // From above.
@@ -110,7 +118,7 @@ final class SurfaceDrawing {
   private void plan(SurfacePicture picture, Terraces terraces) {
     double widthMm = picture.widthPm() / PM_PER_MM;
     double heightMm = picture.heightPm() / PM_PER_MM;
-    perMm = Math.min(PLAN_WIDTH / widthMm, PLAN_HEIGHT / heightMm);
+    perMm = Math.min(canvas.planWidth() / widthMm, canvas.planHeight() / heightMm);
     planTop = y + 16;
     planWidth = widthMm * perMm;
     planHeight = heightMm * perMm;
@@ -224,15 +232,15 @@ final class SurfaceDrawing {
 
   private double legend(SurfacePicture picture, Terraces terraces, HeightColours colours) {
     double at = planTop + 12;
-    out.label(LEGEND, at, "head", "height µm");
-    out.label(LEGEND + 118, at, "head", "terrace");
+    out.label(canvas.legend(), at, "head", "height µm");
+    out.label(canvas.legend() + 118, at, "head", "terrace");
     at += 10;
     long[] named = colours.named();
     for (int k = named.length - 1; k >= 0; k--) {
-      out.swatch(LEGEND, at, 26, LEGEND_ROW, colours.colour(named[k]));
-      out.label(LEGEND + 104, at + 14, "end", Ticks.minus(SurfaceWords.um(named[k])));
-      out.label(LEGEND + 118, at + 14, "quiet", ids(terraces, named[k]));
-      at += LEGEND_ROW;
+      out.swatch(canvas.legend(), at, 26, canvas.legendRow(), colours.colour(named[k]));
+      out.label(canvas.legend() + 104, at + 14, "end", Ticks.minus(SurfaceWords.um(named[k])));
+      out.label(canvas.legend() + 118, at + 14, "quiet", ids(terraces, named[k]));
+      at += canvas.legendRow();
     }
     at += 8;
     Set<Stands> seen = EnumSet.noneOf(Stands.class);
@@ -243,9 +251,9 @@ final class SurfaceDrawing {
     }
     seen.remove(Stands.SURFACE);
     for (Stands stands : seen) {
-      out.swatch(LEGEND, at, 26, LEGEND_ROW - 4, HeightColours.colour(stands));
-      out.label(LEGEND + 34, at + 12, "", stands.words());
-      at += LEGEND_ROW;
+      out.swatch(canvas.legend(), at, 26, canvas.legendRow() - 4, HeightColours.colour(stands));
+      out.label(canvas.legend() + 34, at + 12, "", stands.words());
+      at += canvas.legendRow();
     }
     List<String> notes = new ArrayList<>();
     notes.add("colours step evenly from height to height");
@@ -257,7 +265,7 @@ final class SurfaceDrawing {
     notes.addAll(terraces.left());
     for (String note : notes) {
       at += 14;
-      out.label(LEGEND, at, "quiet", note);
+      out.label(canvas.legend(), at, "quiet", note);
     }
     return at + 8;
   }
@@ -294,10 +302,14 @@ final class SurfaceDrawing {
         y += 22;
         return;
       }
+      boolean first = (number - 1) % canvas.sectionsInRow() == 0;
+      rowTop = first ? y : rowTop;
+      double column = (canvas.width() - MARGIN) / canvas.sectionsInRow();
+      double left = (number - 1) % canvas.sectionsInRow() * column;
       SectionDrawing drawing =
-          new SectionDrawing(number, section, LEFT, y, WIDTH - LEFT - MARGIN - 40);
+          new SectionDrawing(number, section, canvas, left + LEFT, rowTop, column - LEFT - 40);
       out.raw(drawing.markup());
-      y = drawing.bottom();
+      y = Math.max(first ? 0 : y, drawing.bottom());
     }
   }
 

@@ -84,7 +84,12 @@ final class SvgReport implements ReportWriter {
         } else {
           SurfaceDrawing drawing =
               new SurfaceDrawing(
-                  program.name(), surface, under, program.result().orElseThrow().sheet(), height);
+                  Canvas.ALONE,
+                  program.name(),
+                  surface,
+                  under,
+                  program.result().orElseThrow().sheet(),
+                  height);
           drawings.add(drawing.markup());
           height = drawing.bottom() + SurfaceDrawing.MARGIN;
         }
@@ -103,7 +108,7 @@ final class SvgReport implements ReportWriter {
     }
     TimelineDrawing drawing =
         new TimelineDrawing(
-            program.name(), timeline, program.result().orElseThrow().sheet(), height);
+            Canvas.ALONE, program.name(), timeline, program.result().orElseThrow().sheet(), height);
     drawings.add(drawing.markup());
     height = drawing.bottom() + SurfaceDrawing.MARGIN;
   }
@@ -127,10 +132,10 @@ final class SvgReport implements ReportWriter {
     double all = height + FOOT;
     head.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\"")
         .raw(" role=\"img\" aria-labelledby=\"t d\"")
-        .attribute("width", SurfaceDrawing.WIDTH)
+        .attribute("width", Canvas.ALONE.width())
         .attribute("height", all)
         .raw(" viewBox=\"0 0 ")
-        .number(SurfaceDrawing.WIDTH)
+        .number(Canvas.ALONE.width())
         .raw(" ")
         .number(all)
         .raw("\">\n<title id=\"t\">")

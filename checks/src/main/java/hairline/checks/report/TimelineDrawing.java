@@ -19,24 +19,29 @@ final class TimelineDrawing {
   private static final double PLAIN = 0.86;
 
   private final SvgText out = new SvgText();
+  private final Canvas canvas;
   private final ProgramTimeline timeline;
   private double y;
 
   /** Draws from this Y down. */
-  TimelineDrawing(String program, ProgramTimeline timeline, String sheet, double top) {
+  TimelineDrawing(
+      Canvas canvas, String program, ProgramTimeline timeline, String sheet, double top) {
+    this.canvas = canvas;
     this.timeline = timeline;
-    this.y = top;
+    this.y = top + canvas.above();
     out.raw("<g>\n<title>").text(program + ", along its time").raw("</title>\n");
-    out.label(
-        SurfaceDrawing.MARGIN,
-        y + 16,
-        "name",
-        SurfaceDrawing.shortened(program) + ", along its time");
-    y += 36;
-    quiet(TimelineWords.whole(timeline));
-    quiet("sheet: " + sheet);
-    timeline.notes().forEach(this::quiet);
-    y += 6;
+    if (canvas.headed()) {
+      out.label(
+          SurfaceDrawing.MARGIN,
+          y + 16,
+          "name",
+          SurfaceDrawing.shortened(program) + ", along its time");
+      y += 36;
+      quiet(TimelineWords.whole(timeline));
+      quiet("sheet: " + sheet);
+      timeline.notes().forEach(this::quiet);
+      y += 6;
+    }
     double seconds = timeline.time().atLeastSeconds();
     if (seconds > 0) {
       panel(0, seconds, "");
@@ -74,7 +79,7 @@ final class TimelineDrawing {
       out.label(SurfaceDrawing.MARGIN, y + 14, "head", heading);
       y += 20;
     }
-    TimelinePanel panel = new TimelinePanel(timeline, from, to, y);
+    TimelinePanel panel = new TimelinePanel(canvas, timeline, from, to, y);
     out.raw(panel.markup());
     y = panel.bottom() + 14;
   }
@@ -82,6 +87,9 @@ final class TimelineDrawing {
   private void legend() {
     double x = TimelinePanel.LEFT;
     for (Kind kind : Kind.values()) {
+      if (!canvas.headed() && timeline.marks().stream().noneMatch(m -> m.kind() == kind)) {
+        continue;
+      }
       x = entry(x, TimelinePanel.style(kind), kind.words());
     }
     x = entry(x, "fine", "fine cuts");

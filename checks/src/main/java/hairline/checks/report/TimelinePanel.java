@@ -19,9 +19,6 @@ import java.util.OptionalInt;
 final class TimelinePanel {
   static final double LEFT = 76;
 
-  private static final double WIDTH = 890;
-  private static final double SPEED_HEIGHT = 48;
-  private static final double GROWTH_HEIGHT = 150;
   private static final double LANE_HEIGHT = 16;
   private static final double GAP = 12;
   private static final double NARROWEST = 2;
@@ -33,7 +30,13 @@ final class TimelinePanel {
 
   private static final int DRIFT_DIGITS = 2;
 
+  /** Room for the names of the scales on the right. */
+  private static final double RIGHT = 94;
+
   private final SvgText out = new SvgText();
+  private final double width;
+  private final double speedTall;
+  private final double growthTall;
   private final ProgramTimeline timeline;
   private final double from;
   private final double to;
@@ -51,7 +54,10 @@ final class TimelinePanel {
    * @param from first second
    * @param to last second
    */
-  TimelinePanel(ProgramTimeline timeline, double from, double to, double top) {
+  TimelinePanel(Canvas canvas, ProgramTimeline timeline, double from, double to, double top) {
+    this.width = canvas.width() - LEFT - RIGHT;
+    this.speedTall = canvas.speedTall();
+    this.growthTall = canvas.growthTall();
     this.timeline = timeline;
     this.from = from;
     this.to = to;
@@ -105,7 +111,7 @@ final class TimelinePanel {
 
   private double x(double seconds) {
     double within = Math.min(to, Math.max(from, seconds));
-    return LEFT + (within - from) / (to - from) * WIDTH;
+    return LEFT + (within - from) / (to - from) * width;
   }
 
   private void name(String name, double at) {
@@ -116,12 +122,12 @@ final class TimelinePanel {
 
   private void speed() {
     double fastest = points.stream().mapToDouble(p -> p.rpm().orElse(0)).max().orElse(0);
-    double foot = y + SPEED_HEIGHT;
+    double foot = y + speedTall;
     name("rpm", y + 10);
-    out.line(LEFT, foot, LEFT + WIDTH, foot, "tick");
+    out.line(LEFT, foot, LEFT + width, foot, "tick");
     if (fastest > 0) {
-      out.line(LEFT, y, LEFT + WIDTH, y, "grid");
-      out.label(LEFT + WIDTH + 6, y + 4, "quiet", Quantities.significant(fastest, 6));
+      out.line(LEFT, y, LEFT + width, y, "grid");
+      out.label(LEFT + width + 6, y + 4, "quiet", Quantities.significant(fastest, 6));
       for (int p = 0; p + 1 < points.size(); p++) {
         Point point = points.get(p);
         int last = p;
@@ -133,7 +139,7 @@ final class TimelinePanel {
         if (point.rpm().isEmpty()) {
           out.label((begin + end) / 2, foot - 4, "quiet mid", "?");
         } else if (point.rpm().getAsDouble() > 0 && end > begin) {
-          double tall = point.rpm().getAsDouble() / fastest * SPEED_HEIGHT;
+          double tall = point.rpm().getAsDouble() / fastest * speedTall;
           String speed = Quantities.rpm(point.rpm().getAsDouble());
           box("turns", begin, foot - tall, end - begin, tall, speed);
           if (end - begin > SurfaceDrawing.width(speed)) {
@@ -163,17 +169,17 @@ final class TimelinePanel {
     growthTop = y + 4;
     name("growth", growthTop + 8);
     name("µm", growthTop + 22);
-    Ticks up = Ticks.of(highUm - lowUm, 6);
+    Ticks up = Ticks.of(highUm - lowUm, (int) Math.max(2, growthTall / 25));
     for (long k = up.first(lowUm); up.value(k) <= highUm + 1e-9; k++) {
       double at = down(up.value(k));
-      out.line(LEFT, at, LEFT + WIDTH, at, "grid");
-      out.label(LEFT + WIDTH + 6, at + 4, "quiet", up.text(k));
+      out.line(LEFT, at, LEFT + width, at, "grid");
+      out.label(LEFT + width + 6, at + 4, "quiet", up.text(k));
     }
     band();
     line(true);
     line(false);
     timeline.marks().stream().filter(m -> m.kind() == Kind.MEASURING).forEach(this::frozen);
-    y = growthTop + GROWTH_HEIGHT + GAP;
+    y = growthTop + growthTall + GAP;
   }
 
   private void widen(Band um) {
@@ -182,7 +188,7 @@ final class TimelinePanel {
   }
 
   private double down(double um) {
-    return growthTop + (highUm - um) / (highUm - lowUm) * GROWTH_HEIGHT;
+    return growthTop + (highUm - um) / (highUm - lowUm) * growthTall;
   }
 
   private void band() {
@@ -298,7 +304,7 @@ final class TimelinePanel {
 
   private void marks() {
     name("events", y + 12);
-    out.line(LEFT, y + LANE_HEIGHT, LEFT + WIDTH, y + LANE_HEIGHT, "grid");
+    out.line(LEFT, y + LANE_HEIGHT, LEFT + width, y + LANE_HEIGHT, "grid");
     for (Mark mark : timeline.marks()) {
       if (mark.toSeconds() >= from && mark.fromSeconds() <= to) {
         double begin = x(mark.fromSeconds());
@@ -342,7 +348,7 @@ final class TimelinePanel {
 
   private void cuts() {
     name("cuts", y + 12);
-    out.line(LEFT, y + LANE_HEIGHT, LEFT + WIDTH, y + LANE_HEIGHT, "grid");
+    out.line(LEFT, y + LANE_HEIGHT, LEFT + width, y + LANE_HEIGHT, "grid");
     cuts(timeline.otherCuts(), "other", "other cuts", LANE_HEIGHT);
     cuts(timeline.fineCuts(), "fine", "fine cuts", LANE_HEIGHT);
     y += LANE_HEIGHT;
@@ -393,14 +399,14 @@ final class TimelinePanel {
     boolean minutes = timeline.time().atLeastSeconds() >= LONG_SECONDS;
     double unit = minutes ? SECONDS_PER_MINUTE : 1;
     double foot = y + 6;
-    out.line(LEFT, foot, LEFT + WIDTH, foot, "tick");
-    Ticks along = Ticks.of((to - from) / unit, 16);
+    out.line(LEFT, foot, LEFT + width, foot, "tick");
+    Ticks along = Ticks.of((to - from) / unit, (int) (width / 55));
     for (long k = along.first(from / unit); along.value(k) * unit <= to + 1e-9; k++) {
       double at = x(along.value(k) * unit);
       out.line(at, foot, at, foot + 5, "tick");
       out.label(at, foot + 17, "quiet mid", along.text(k));
     }
-    out.label(LEFT + WIDTH + 18, foot + 17, "quiet", minutes ? "min" : "s");
+    out.label(LEFT + width + 18, foot + 17, "quiet", minutes ? "min" : "s");
     y = foot + 22;
   }
 

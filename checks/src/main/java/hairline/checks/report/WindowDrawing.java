@@ -51,10 +51,10 @@ public final class WindowDrawing {
     SvgText all = new SvgText();
     all.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" role=\"img\"")
         .raw(" aria-labelledby=\"t\"")
-        .attribute("width", SurfaceDrawing.WIDTH)
+        .attribute("width", Canvas.ALONE.width())
         .attribute("height", y + 30)
         .raw(" viewBox=\"0 0 ")
-        .number(SurfaceDrawing.WIDTH)
+        .number(Canvas.ALONE.width())
         .raw(" ")
         .number(y + 30)
         .raw("\">\n<title id=\"t\">Feed against depth: where no rule speaks</title>\n<style>\n")

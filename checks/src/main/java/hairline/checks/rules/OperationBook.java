@@ -41,6 +41,8 @@ public final class OperationBook implements StagesWatcher {
   /** So many operations are told apart. */
   public static final int MOST_OPERATIONS = 500;
 
+  private static final int MOST_LENGTH_OFFSETS = 4;
+
   /** So many things to happen are listed. */
   public static final int MOST_HAPPENINGS = 500;
 
@@ -72,11 +74,13 @@ public final class OperationBook implements StagesWatcher {
    * @param highestFeedMmPerMin of the feed moves in contact; NaN where there is none
    * @param surfaceSpeedMPerMin at the full diameter; empty where not known
    * @param contactMm length of the moves in contact
-   * @param finestStepPm the smallest height taken by a fine cut
+   * @param finestStepPm the smallest height taken by a fine cut, as stored
+   * @param finestWrittenPm the same height as written
    * @param deepestPm the largest height taken
    * @param lowestZPm the lowest Z at which it cuts
    * @param chip its thinnest largest chip
    * @param coolants the coolant states in contact
+   * @param lengthOffsets the length offsets (H) in force in contact
    * @param levels Z of its levels in contact, from above, with the first place of each
    * @param heights the lowest Z in contact along it, in columns of equally many moves
    * @param cuts whether it removes anything
@@ -93,10 +97,12 @@ public final class OperationBook implements StagesWatcher {
       OptionalDouble surfaceSpeedMPerMin,
       double contactMm,
       OptionalLong finestStepPm,
+      OptionalLong finestWrittenPm,
       OptionalLong deepestPm,
       OptionalLong lowestZPm,
       Optional<Chip> chip,
       List<String> coolants,
+      List<String> lengthOffsets,
       Map<Long, Place> levels,
       List<OptionalLong> heights,
       boolean cuts) {}
@@ -230,6 +236,14 @@ public final class OperationBook implements StagesWatcher {
         .orElse("not known");
   }
 
+  private static String lengthOffset(Modes modes) {
+    return modes
+        .lengthOffset()
+        .value()
+        .map(h -> h == 0 ? "none" : "H" + h)
+        .orElse(modes.lengthOffset().isUnknown() ? "not known" : "none");
+  }
+
   // Operations.
 
   /** One operation while it runs. */
@@ -243,11 +257,13 @@ public final class OperationBook implements StagesWatcher {
     double contactMm;
     OptionalDouble rpm = OptionalDouble.empty();
     OptionalLong finest = OptionalLong.empty();
+    OptionalLong finestWritten = OptionalLong.empty();
     OptionalLong deepest = OptionalLong.empty();
     OptionalLong lowestZ = OptionalLong.empty();
     Optional<Chip> chip = Optional.empty();
     boolean cuts;
     final TreeSet<String> coolants = new TreeSet<>();
+    final TreeSet<String> lengthOffsets = new TreeSet<>();
     final TreeMap<Long, Place> levels = new TreeMap<>(java.util.Comparator.reverseOrder());
     final List<OptionalLong> heights = new ArrayList<>();
     long perColumn = 1;
@@ -313,11 +329,17 @@ public final class OperationBook implements StagesWatcher {
           Double.isNaN(pages.highestFeed) ? feed : Math.max(feed, pages.highestFeed);
     }
     pages.coolants.add(coolant(move.modes()));
+    if (pages.lengthOffsets.size() < MOST_LENGTH_OFFSETS) {
+      pages.lengthOffsets.add(lengthOffset(move.modes()));
+    }
     if (cut.stepDownPm().isPresent() && !cut.spring()) {
       long step = cut.stepDownPm().getAsLong();
       pages.deepest = OptionalLong.of(Math.max(step, pages.deepest.orElse(0)));
       if (cut.fine() && cut.runsAtLevel() && step > 0) {
-        pages.finest = OptionalLong.of(Math.min(step, pages.finest.orElse(Long.MAX_VALUE)));
+        if (step < pages.finest.orElse(Long.MAX_VALUE)) {
+          pages.finest = OptionalLong.of(step);
+          pages.finestWritten = cut.writtenStepDownPm();
+        }
       }
     }
     if (move.to().knows(Axis.Z)) {
@@ -442,10 +464,12 @@ public final class OperationBook implements StagesWatcher {
                   : OptionalDouble.empty(),
               pages.contactMm,
               pages.finest,
+              pages.finestWritten,
               pages.deepest,
               pages.lowestZ,
               pages.chip,
               List.copyOf(pages.coolants),
+              List.copyOf(pages.lengthOffsets),
               java.util.Collections.unmodifiableMap(pages.levels),
               List.copyOf(pages.heights),
               pages.cuts));

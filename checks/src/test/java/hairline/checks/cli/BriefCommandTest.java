@@ -68,6 +68,45 @@ class BriefCommandTest {
     assertThat(Ran.of("brief", folder.toString()).status()).isEqualTo(2);
   }
 
+  /** 0.25 µm under an increment of 0.1 µm is stored as 0.3: half away from zero. */
+  @Test
+  void theFinestStepIsToldAsStoredAndAsWritten() throws IOException {
+    Path program = folder.resolve("part.nc");
+    String text = Files.readString(Path.of(PROGRAM));
+    assertThat(text).contains("G1 Z-0.004 F60.");
+    Files.writeString(program, text.replace("G1 Z-0.004 F60.", "G1 Z-0.00025 F60."));
+    Ran ran = Ran.of("brief", "--setup=" + DEMO.resolve("setup.yaml"), program.toString());
+    assertThat(ran.out().replaceAll("\\s+", " "))
+        .contains("60 to 28.6 s 0.3 −16", "(written 0.25)");
+    // The budgets of the same steps: one is declared as 4, the other as nothing.
+    String sheet = "--setup=" + DEMO.resolve("setup.yaml");
+    assertThat(Ran.of("brief", "--format=html", sheet, program.toString()).out())
+        .contains("<th scope=\"col\">finest step µm, as stored</th>", "<td>0.3 (written 0.25)</td>")
+        .containsSubsequence("mixer cascade</th>\n<td>0.3 (declared 4)</td>")
+        .containsSubsequence("inlet ladder</th>\n<td>0.3 (written 0.25)</td>");
+  }
+
+  /** Which number is in force is told by the program, which one is the tool's by the sheet. */
+  @Test
+  void aLengthOffsetThatIsNotTheSheetsIsToldWithIt() throws IOException {
+    Path program = folder.resolve("part.nc");
+    String text = Files.readString(Path.of(PROGRAM));
+    Files.writeString(program, text.replace("G43 H3", "G43 H7"));
+    Ran ran = Ran.of("brief", "--setup=" + DEMO.resolve("setup.yaml"), program.toString());
+    assertThat(ran.out().replaceAll("\\s+", " "))
+        .contains("0.8 µm or less, H7 in the program, H3 on the sheet")
+        .contains("2 µm or less, H1 ");
+  }
+
+  @Test
+  void theHelpSaysWithWhichStatusItEnds() {
+    String help = Ran.of("brief", "--help").out().replaceAll("\\s+", " ");
+    assertThat(help)
+        .contains("0 the brief is written, whatever is found, and the whole program was understood")
+        .contains("3 the program could not be read, or not all of it was understood")
+        .doesNotContain(" 1 ");
+  }
+
   @Test
   void aProgramThatDoesNothingHasABriefToo() throws IOException {
     Path program = folder.resolve("empty.nc");

@@ -16,6 +16,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The brief as a real browser has it: on the screen, on paper, and as a screen reader hears it. */
 class BriefInBrowserTest {
@@ -174,11 +176,13 @@ class BriefInBrowserTest {
     }
   }
 
-  @Test
-  void theDemoPrintsOnTwoPagesOfEitherPaper() throws Exception {
-    Path page = page("mixer-insert");
+  @ParameterizedTest
+  @ValueSource(strings = {"mixer-insert", "mixer-insert-faulty"})
+  void theDemoPrintsOnTwoPagesOfEitherPaper(String program) throws Exception {
+    Path page = page(program);
     try (Browser browser = Browser.start(folder)) {
       browser.open(page);
+      readableOnPaper(browser);
       // ISO 216 A4 and the American letter, in inches.
       for (double[] paper : new double[][] {{8.268, 11.693}, {8.5, 11}}) {
         JsonNode pdf =
@@ -200,6 +204,74 @@ class BriefInBrowserTest {
                 0.394);
         assertThat(pages(pdf)).isBetween(1, 2);
       }
+    }
+  }
+
+  /** No letter on A4 is smaller than 7 points, and none of a drawing lies outside of it. */
+  private static void readableOnPaper(Browser browser) throws Exception {
+    browser.send("Emulation.setEmulatedMedia", "media", "print");
+    browser.send("Emulation.setScrollbarsHidden", "hidden", true);
+    // 190 mm between the margins, in pixels of which 96 are an inch.
+    browser.send(
+        "Emulation.setDeviceMetricsOverride",
+        "width",
+        718,
+        "height",
+        1000,
+        "deviceScaleFactor",
+        1,
+        "mobile",
+        false);
+    String texts =
+        "[...document.querySelectorAll('h1,h2,p,li,label,dt,dd,th,td,caption,figcaption,.level')]"
+            + ".map(e => parseFloat(getComputedStyle(e).fontSize))";
+    String drawn =
+        "[...document.querySelectorAll('svg text')].map(e =>"
+            + " parseFloat(getComputedStyle(e).fontSize) * e.ownerSVGElement.clientWidth"
+            + " / e.ownerSVGElement.viewBox.baseVal.width)";
+    double points = 0.75;
+    assertThat(browser.value("Math.min(..." + texts + ")").asDouble() * points)
+        .isGreaterThanOrEqualTo(6.99);
+    assertThat(browser.value("Math.min(..." + drawn + ")").asDouble() * points)
+        .isGreaterThanOrEqualTo(6.99);
+    inside(browser);
+  }
+
+  /** Every label of a drawing lies within it. */
+  private static void inside(Browser browser) throws Exception {
+    assertThat(
+            browser.value(
+                "[...document.querySelectorAll('svg text')].filter(e => { const b = e.getBBox(),"
+                    + " v = e.ownerSVGElement.viewBox.baseVal; return b.x < 0 || b.y < -1 ||"
+                    + " b.x + b.width > v.width || b.y + b.height > v.height + 1; })"
+                    + ".map(e => e.textContent)"))
+        .isEmpty();
+  }
+
+  /** A tolerance beside which not all is known: the words at its end are the longest there are. */
+  @Test
+  void theLabelsOfUndecidedBudgetsAreWhole() throws Exception {
+    for (String part : List.of("machine.yaml", "tools.yaml")) {
+      Files.copy(DEMO.resolve(part), folder.resolve(part));
+    }
+    Path sheet = folder.resolve("undecided.yaml");
+    Files.writeString(
+        sheet,
+        Files.readString(DEMO.resolve("setup.yaml"))
+            .replaceAll("(?m)^setting:.*$", "")
+            .replaceAll("name: inlet ladder", "name: a ladder with a name that is far too long"));
+    Path page = folder.resolve("undecided.html");
+    Ran.of(
+        "brief",
+        "--setup=" + sheet,
+        DEMO.resolve("mixer-insert.nc").toString(),
+        "--format=html",
+        "-o",
+        page.toString());
+    assertThat(Files.readString(page)).contains(" µm: not decided</text>");
+    try (Browser browser = Browser.start(folder)) {
+      browser.open(page);
+      inside(browser);
     }
   }
 
