@@ -97,4 +97,29 @@ class ChipRulesTest {
     Finding finding = Programs.findings("chip-below-minimum", file).get(0);
     assertThat(Programs.figure(finding, "chip")).isCloseTo(chipUm, within(1e-9)).isLessThan(0.45);
   }
+
+  @Test
+  void aSurfaceSpeedIsThatOfTheDiameterThatCuts() {
+    // v = π d n; a ball of 0.4 mm at 20 µm cuts on 2 √(a_p (D − a_p))
+    double acrossMm = 2 * Math.sqrt(0.02 * (0.4 - 0.02));
+    assertSurfaceSpeed("speaks-ball-depth.nc", Math.PI * acrossMm * 73025 / 1000);
+    assertThat(Math.PI * acrossMm * 73026 / 1000).isGreaterThan(40);
+    assertSurfaceSpeed("speaks-fast.nc", Math.PI * 0.4 * 127324 / 1000);
+    assertThat(Math.PI * 0.4 * 127323 / 1000).isLessThan(160);
+  }
+
+  private static void assertSurfaceSpeed(String file, double mPerMin) {
+    Finding finding = Programs.findings("surface-speed-off", file).get(0);
+    assertThat(Programs.figure(finding, "surfaceSpeed")).isCloseTo(mPerMin, within(1e-9));
+  }
+
+  @Test
+  void neighboursOfFourTeethDifferByTheChordOfAQuarter() {
+    // a reading of 0.8 µm is an eccentricity of 0.4 µm; teeth 90° apart: 0.4 µm × √2
+    double neighboursUm = 0.4 * Math.sqrt(2);
+    assertThat(67.8 / (30_000.0 * 4) * 1000).isLessThan(neighboursUm);
+    assertThat(67.9 / (30_000.0 * 4) * 1000).isGreaterThan(neighboursUm);
+    assertThat(Programs.findings("runout-exceeds-feed", "speaks-four.nc")).hasSize(1);
+    assertThat(Programs.findings("runout-exceeds-feed", "silent-four.nc")).isEmpty();
+  }
 }
