@@ -58,7 +58,7 @@ final class Actions {
         .addAll(
             item("_Open …", "Shortcut+O", window::askOpen),
             item("_Read anew", "F5", window::reload),
-            item("S_top reading", "Esc", window::cancel),
+            item("S_top writing or reading", "Esc", window::cancel),
             new SeparatorMenuItem(),
             export,
             new SeparatorMenuItem(),

@@ -17,13 +17,22 @@ import javafx.scene.layout.Region;
 final class Status extends HBox {
   private final ProgressBar bar = new ProgressBar(0);
   private final Button cancel = new Button("Cancel (Esc)");
+  private final ProgressBar writingBar = new ProgressBar(0);
+  private final Button stopWriting = new Button("Stop writing (Esc)");
+  private final Label writing = new Label();
   private final Label words = new Label();
   private final Label trouble = new Label();
   private final Label found = new Label();
   private boolean changed;
   private Optional<Program> program = Optional.empty();
 
-  Status(Runnable cancelling) {
+  /**
+   * A foot.
+   *
+   * @param cancelling ends the reading
+   * @param stopping ends the writing
+   */
+  Status(Runnable cancelling, Runnable stopping) {
     getStyleClass().add("status");
     setId("status");
     trouble.getStyleClass().add("trouble");
@@ -36,13 +45,35 @@ final class Status extends HBox {
     Region space = new Region();
     HBox.setHgrow(space, Priority.ALWAYS);
     found.setMinWidth(Region.USE_PREF_SIZE);
-    getChildren().addAll(bar, cancel, words, trouble, space, found);
+    writing.setId("writing");
+    writing.setMinWidth(Region.USE_PREF_SIZE);
+    writingBar.setAccessibleText("how far the file is written");
+    stopWriting.setId("stop-writing");
+    stopWriting.setMinWidth(Region.USE_PREF_SIZE);
+    stopWriting.setOnAction(e -> stopping.run());
+    getChildren()
+        .addAll(bar, cancel, words, writing, writingBar, stopWriting, trouble, space, found);
+    writing("", 0, false);
     cancel.setMinWidth(Region.USE_PREF_SIZE);
     words.setMinWidth(Region.USE_PREF_SIZE);
   }
 
   void note(String text) {
     words.setText(text);
+  }
+
+  /** Tells how far a file is written. */
+  void writing(String name, double share, boolean busy) {
+    show(writing, busy);
+    show(writingBar, busy);
+    show(stopWriting, busy);
+    if (busy) {
+      writing.setText(
+          "writing "
+              + Visible.of(name)
+              + (share < 0 ? "" : ": " + (int) Math.floor(100 * share) + " %"));
+      writingBar.setProgress(share < 0 ? ProgressBar.INDETERMINATE_PROGRESS : share);
+    }
   }
 
   void setChanged(boolean is) {

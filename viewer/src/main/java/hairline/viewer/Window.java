@@ -19,6 +19,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -55,6 +56,7 @@ public final class Window implements AutoCloseable {
   private final Panes panes = new Panes();
   private final Readout readout = new Readout();
   private final Status status;
+  private final Saver saver = new Saver(this::written);
   private final BorderPane root = new BorderPane();
   private final Timeline ticker;
   private final Actions actions;
@@ -75,7 +77,7 @@ public final class Window implements AutoCloseable {
   public Window(Stage stage, Settings settings) {
     this.stage = stage;
     this.settings = settings;
-    this.status = new Status(this::cancel);
+    this.status = new Status(this::cancelReading, saver::cancel);
     this.actions = new Actions(this, panes);
     root.getStyleClass().add("window");
     root.setTop(new VBox(actions.menuBar(), readout));
@@ -184,8 +186,16 @@ public final class Window implements AutoCloseable {
     open(program.get().file(), sheet, true);
   }
 
-  /** Ends the reading; what was read stays. */
+  /** Ends the writing of a file; where none is written, the reading: what was read stays. */
   public void cancel() {
+    if (saver.isBusy()) {
+      saver.cancel();
+    } else {
+      cancelReading();
+    }
+  }
+
+  private void cancelReading() {
     loading.ifPresent(Loading::cancel);
   }
 
@@ -198,6 +208,7 @@ public final class Window implements AutoCloseable {
   }
 
   private void tick() {
+    status.writing(saver.name(), saver.share(), saver.isBusy());
     Optional<Program> program = program();
     if (program.isEmpty()) {
       return;
@@ -402,15 +413,33 @@ public final class Window implements AutoCloseable {
             });
   }
 
-  /** Writes a pane to a file. */
+  /** Begins to write a pane, as it stands now, to a file. */
   public void save(Exported pane, Saving.Format format, Path file) {
-    try {
-      Saving.save(pane, format, panes.shared().palette().get(), file);
-      status.note("written: " + file);
-    } catch (IOException e) {
-      complain(
-          "Not written",
-          "cannot write `" + file + "`; the disk may be full or read-only, or the folder gone");
+    List<Path> inputs = new ArrayList<>();
+    program()
+        .ifPresent(
+            p -> {
+              for (int k = 0; k < p.fileCount(); k++) {
+                inputs.add(p.path(k));
+              }
+            });
+    sheet.ifPresent(inputs::add);
+    saver.save(pane, format, panes.shared().palette().get(), file, inputs);
+    status.writing(saver.name(), saver.share(), true);
+  }
+
+  /** Whether a file is being written. */
+  public boolean isWriting() {
+    return saver.isBusy();
+  }
+
+  private void written(Saver.Told told) {
+    status.writing(saver.name(), saver.share(), saver.isBusy());
+    switch (told.ended()) {
+      case WRITTEN -> status.note("written: " + told.file());
+      case CANCELLED -> status.note("writing was cancelled; not written: " + told.file());
+      case FAILED ->
+          told.trouble().ifPresent(t -> complain("Not written", t.sentence() + " – " + t.cure()));
     }
   }
 
@@ -453,7 +482,8 @@ public final class Window implements AutoCloseable {
   @Override
   public void close() {
     ticker.stop();
-    cancel();
+    cancelReading();
+    saver.close();
     if (!stage.isMaximized()) {
       settings.put("x", stage.getX());
       settings.put("y", stage.getY());

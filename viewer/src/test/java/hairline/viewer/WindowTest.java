@@ -20,6 +20,7 @@ import hairline.viewer.model.FindingMark;
 import hairline.viewer.model.Moves;
 import hairline.viewer.model.Program;
 import hairline.viewer.model.Programs;
+import hairline.viewer.panes.Exported;
 import hairline.viewer.panes.FindingsPane;
 import hairline.viewer.panes.StripPane;
 import java.io.IOException;
@@ -28,6 +29,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.geometry.Bounds;
 import javafx.geometry.VerticalDirection;
 import javafx.scene.Node;
@@ -273,13 +275,9 @@ class WindowTest extends Screen {
     Path csv = folder.resolve("strip.csv");
     Path svg = folder.resolve("plan.svg");
     Path png = folder.resolve("strip.png");
-    onScreen(
-        () -> {
-          window.save(window.panes().strip(), Saving.Format.CSV, csv);
-          window.save(window.panes().plan(), Saving.Format.SVG, svg);
-          window.save(window.panes().strip(), Saving.Format.PNG, png);
-          return true;
-        });
+    save(window.panes().strip(), Saving.Format.CSV, csv);
+    save(window.panes().plan(), Saving.Format.SVG, svg);
+    save(window.panes().strip(), Saving.Format.PNG, png);
     List<String> lines = Files.readAllLines(csv);
     Moves moves = program.moves();
     assertThat(lines).hasSize((int) moves.count() + 1);
@@ -297,11 +295,7 @@ class WindowTest extends Screen {
         .endsWith("</svg>\n");
     assertThat(Files.readAllBytes(png)).startsWith(0x89, 'P', 'N', 'G');
     Path findings = folder.resolve("findings.csv");
-    onScreen(
-        () -> {
-          window.save(window.panes().findings(), Saving.Format.CSV, findings);
-          return true;
-        });
+    save(window.panes().findings(), Saving.Format.CSV, findings);
     assertThat(Files.readAllLines(findings))
         .hasSize(onScreen(() -> window.panes().findings().shown().size()) + 1);
   }
@@ -319,6 +313,54 @@ class WindowTest extends Screen {
             mark ->
                 mark.finding().rule().contains("chip")
                     || mark.finding().first().message().contains("chip"));
+  }
+
+  /** Writes a pane and waits until that is through. */
+  private void save(Exported pane, Saving.Format format, Path file) {
+    onScreen(
+        () -> {
+          window.save(pane, format, file);
+          return true;
+        });
+    until("it is written", () -> !window.isWriting());
+  }
+
+  @Test
+  void aFileIsWrittenBesideTheWindowAndStopsByAKeyWithoutATrace() throws IOException {
+    open(longProgram());
+    Path csv = Programs.write(folder, "strip.csv", "an older table");
+    onScreen(
+        () -> {
+          window.save(window.panes().strip(), Saving.Format.CSV, csv);
+          // The window goes on at once: nothing of so many moves is there yet.
+          assertThat(window.isWriting()).isTrue();
+          return true;
+        });
+    until(
+        "it is told", () -> ((Label) stage.getScene().lookup("#writing")).getText().endsWith("%"));
+    assertThat(label("writing")).startsWith("writing strip.csv: ");
+    assertThat(node("stop-writing").isVisible()).isTrue();
+    type(KeyCode.ESCAPE);
+    until("it has ended", () -> !window.isWriting());
+    frames();
+    assertThat(label("status-words")).startsWith("writing was cancelled; not written: ");
+    assertThat(Files.readAllLines(csv)).isEqualTo(List.of("an older table"));
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files.map(file -> String.valueOf(file.getFileName())))
+          .noneMatch(name -> name.endsWith(".part"));
+    }
+    assertThat(node("stop-writing").isVisible()).isFalse();
+  }
+
+  @Test
+  void noPaneIsWrittenOverTheProgram() throws IOException {
+    Path file = Programs.write(folder, "part.nc", "G21 G90 G54", "G0 Z5.", "M30");
+    open(file);
+    save(window.panes().strip(), Saving.Format.CSV, file);
+    frames();
+    assertThat(Files.readAllLines(file)).hasSize(3);
+    assertThat(onScreen(() -> javafx.stage.Window.getWindows().size())).isEqualTo(2);
+    type(KeyCode.ENTER);
   }
 
   // Odd programs.
@@ -509,11 +551,7 @@ class WindowTest extends Screen {
     type(KeyCode.RIGHT);
     type(KeyCode.RIGHT);
     Path svg = folder.resolve("program.svg");
-    onScreen(
-        () -> {
-          window.save(window.panes().program(), Saving.Format.SVG, svg);
-          return true;
-        });
+    save(window.panes().program(), Saving.Format.SVG, svg);
     // Text begins at 74 and was shifted twice by 60.
     assertThat(Files.readString(svg)).contains("<text x=\"-46\"");
   }
@@ -564,11 +602,7 @@ class WindowTest extends Screen {
     assertThat(label("readout-line")).isEqualTo("2 of O8000.nc");
     assertThat(label("readout-block")).isEqualTo("G1 X1. F100.");
     Path svg = folder.resolve("program.svg");
-    onScreen(
-        () -> {
-          window.save(window.panes().program(), Saving.Format.SVG, svg);
-          return true;
-        });
+    save(window.panes().program(), Saving.Format.SVG, svg);
     assertThat(Files.readString(svg)).contains("M98 P8001").doesNotContain("S20000 M3");
     // A click on its fourth line moves the cursor, within this call and not to the first one.
     Bounds lines = onScreenBounds("lines");
@@ -607,11 +641,7 @@ class WindowTest extends Screen {
     until("its file is shown", () -> window.panes().program().file() == 1);
     assertThat(program.path(1)).isEqualTo(folder.resolve("O8000.nc"));
     Path csv = folder.resolve("findings.csv");
-    onScreen(
-        () -> {
-          window.save(window.panes().findings(), Saving.Format.CSV, csv);
-          return true;
-        });
+    save(window.panes().findings(), Saving.Format.CSV, csv);
     assertThat(Files.readString(csv)).contains(",O8000.nc:5,");
   }
 

@@ -9,19 +9,27 @@ public interface Exported {
   /** What it is called in the name of a file. */
   String exportName();
 
-  /** How wide its picture is, in logical pixels. */
-  double exportWidth();
-
-  /** How high its picture is. */
-  double exportHeight();
-
-  /** Draws it. */
-  void drawTo(Pen pen, Palette palette);
+  /** The pane as it stands now; to be asked for on the window's thread. */
+  Taken taken(Palette palette);
 
   /**
-   * Writes its figures as a table (RFC 4180), the first line the names of the columns.
-   *
-   * @throws IOException if that can't be written
+   * A pane as it stood when it was taken: it may be written on any thread while the pane goes on.
    */
-  void writeCsv(Appendable out) throws IOException;
+  interface Taken {
+    /** How wide its picture is, in logical pixels. */
+    double width();
+
+    /** How high its picture is. */
+    double height();
+
+    /** Draws it. */
+    void draw(Pen pen);
+
+    /**
+     * Writes its figures as a table (RFC 4180), the first line the names of the columns.
+     *
+     * @throws IOException if that can't be written
+     */
+    void writeCsv(Appendable out, Progress progress) throws IOException;
+  }
 }

@@ -46,6 +46,7 @@ import javafx.scene.layout.VBox;
 /** The findings, and beside them what the selected one says and the page of its rule. */
 public final class FindingsPane extends BorderPane implements Exported {
   private static final double ROW = 22;
+  private static final int MOST_DRAWN = 500;
 
   /** So wide the pane must be for the page to stand beside the table; else it stands below. */
   static final double LEAST_BESIDE = 640;
@@ -463,33 +464,36 @@ public final class FindingsPane extends BorderPane implements Exported {
   }
 
   @Override
-  public double exportWidth() {
-    return Math.max(720, getWidth());
+  public Taken taken(Palette palette) {
+    List<FindingMark> marks = List.copyOf(shown());
+    List<String> places = marks.stream().map(this::place).toList();
+    double width = Math.max(720, getWidth());
+    return new TakenPlot(
+        width,
+        Math.max(80, (Math.min(marks.size(), MOST_DRAWN) + 2) * ROW),
+        pen -> draw(pen, palette, width, marks, places),
+        (out, progress) -> writeCsv(marks, places, out, progress));
   }
 
-  @Override
-  public double exportHeight() {
-    return Math.max(80, (Math.min(shown().size(), 500) + 2) * ROW);
-  }
-
-  @Override
-  public void drawTo(Pen pen, Palette palette) {
-    double[] at = {12, 100, 330, 430, 530, exportWidth() - 14};
+  private static void draw(
+      Pen pen, Palette palette, double width, List<FindingMark> marks, List<String> places) {
+    double[] at = {12, 100, 330, 430, 530, width - 14};
     String[] heads = {"level", "rule", "line", "figure", "limit", "times"};
     for (int k = 0; k < heads.length; k++) {
       Pen.Anchor anchor = k < 2 ? Pen.Anchor.START : Pen.Anchor.END;
       pen.text(heads[k], at[k], 15, Pen.Font.STRONG, palette.ink(), anchor);
     }
     double y = ROW;
-    for (FindingMark mark : shown().subList(0, Math.min(shown().size(), 500))) {
-      pen.line(0, y, exportWidth(), y, Pen.Stroke.solid(palette.grid(), 1));
+    for (int row = 0; row < Math.min(marks.size(), MOST_DRAWN); row++) {
+      FindingMark mark = marks.get(row);
+      pen.line(0, y, width, y, Pen.Stroke.solid(palette.grid(), 1));
       Level level = mark.finding().level();
       boolean accepted = mark.finding().acceptedBecause().isPresent();
       Marks.draw(pen, palette, level, accepted, at[0] + 5, y + 11, 10);
       String[] cells = {
         accepted ? "accepted" : level.word(),
         mark.finding().rule(),
-        place(mark),
+        places.get(row),
         text(mark.found(), mark.allowed()),
         text(mark.allowed(), mark.found()),
         Long.toString(mark.finding().count())
@@ -501,10 +505,15 @@ public final class FindingsPane extends BorderPane implements Exported {
       }
       y += ROW;
     }
+    if (marks.size() > MOST_DRAWN) {
+      String more = marks.size() - MOST_DRAWN + " more: all of them stand in the table (CSV)";
+      pen.text(more, at[0], y + 15, Pen.Font.SMALL, palette.quiet(), Pen.Anchor.START);
+    }
   }
 
-  @Override
-  public void writeCsv(Appendable out) throws IOException {
+  private static void writeCsv(
+      List<FindingMark> marks, List<String> places, Appendable out, Progress progress)
+      throws IOException {
     Csv.line(
         out,
         "level",
@@ -517,13 +526,15 @@ public final class FindingsPane extends BorderPane implements Exported {
         "times",
         "message",
         "accepted because");
-    for (FindingMark mark : shown()) {
+    for (int row = 0; row < marks.size(); row++) {
+      progress.at(row / (double) marks.size());
+      FindingMark mark = marks.get(row);
       Finding finding = mark.finding();
       Csv.line(
           out,
           finding.level().word(),
           finding.rule(),
-          place(mark),
+          places.get(row),
           mark.found().map(f -> Quantities.significant(f.value(), 12)).orElse(""),
           mark.found().map(Figure::unit).orElse(""),
           mark.allowed().map(f -> Quantities.significant(f.value(), 12)).orElse(""),

@@ -210,14 +210,43 @@ final class LineList extends Region {
     notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
   }
 
-  /** Draws the rows in sight. */
-  void draw(Pen pen, Palette palette, double width) {
-    for (int k = 0; k <= inSight() && first() + k < count; k++) {
-      if (first() + k == selected.get()) {
-        pen.rectangle(0, k * ROW, width, ROW, (palette.cursor() & 0xFFFFFF) | 0x2B000000);
+  private void draw(Pen pen, Palette palette, double width) {
+    sight()
+        .draw(
+            pen,
+            palette,
+            width,
+            (to, row, y, moved) -> rows.draw(to, palette, row, y, moved, width));
+  }
+
+  /** Draws a row, its upper edge at Y. */
+  interface RowDrawing {
+    void draw(Pen pen, int row, double y, double shift);
+  }
+
+  /**
+   * What is in sight.
+   *
+   * @param first the first row
+   * @param end one past the last row
+   * @param selected the row selected, -1 for none
+   * @param shift how far texts are moved to the left
+   */
+  record Sight(int first, int end, int selected, double shift) {
+    void draw(Pen pen, Palette palette, double width, RowDrawing rows) {
+      for (int row = first; row < end; row++) {
+        double y = (row - first) * ROW;
+        if (row == selected) {
+          pen.rectangle(0, y, width, ROW, (palette.cursor() & 0xFFFFFF) | 0x2B000000);
+        }
+        rows.draw(pen, row, y, shift);
       }
-      rows.draw(pen, palette, first() + k, k * ROW, shift, width);
     }
+  }
+
+  /** What is in sight now. */
+  Sight sight() {
+    return new Sight(first(), Math.min(count, first() + inSight() + 1), selected.get(), shift);
   }
 
   private static Color color(int argb) {

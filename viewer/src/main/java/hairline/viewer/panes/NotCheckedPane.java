@@ -21,6 +21,7 @@ import javafx.scene.layout.BorderPane;
 /** What could not be checked, and what would let it. */
 public final class NotCheckedPane extends BorderPane implements Exported {
   private static final double ROW = 22;
+  private static final int MOST_DRAWN = 500;
 
   private final Shared shared;
   private final ObservableList<NotChecked> all = FXCollections.observableArrayList();
@@ -161,36 +162,45 @@ public final class NotCheckedPane extends BorderPane implements Exported {
   }
 
   @Override
-  public double exportWidth() {
-    return Math.max(900, getWidth());
+  public Taken taken(Palette palette) {
+    List<NotChecked> items = List.copyOf(all);
+    List<String> lines = items.stream().map(this::line).toList();
+    int drawn = Math.min(items.size(), MOST_DRAWN);
+    return new TakenPlot(
+        Math.max(900, getWidth()),
+        Math.max(80, (drawn + 2) * ROW),
+        pen -> draw(pen, palette, items, lines),
+        (out, progress) -> writeCsv(items, lines, out, progress));
   }
 
-  @Override
-  public double exportHeight() {
-    return Math.max(80, (Math.min(all.size(), 500) + 2) * ROW);
-  }
-
-  @Override
-  public void drawTo(Pen pen, Palette palette) {
+  private static void draw(Pen pen, Palette palette, List<NotChecked> items, List<String> lines) {
     double y = 15;
     pen.text("rule", 12, y, Pen.Font.STRONG, palette.ink(), Pen.Anchor.START);
     pen.text("line", 290, y, Pen.Font.STRONG, palette.ink(), Pen.Anchor.END);
     pen.text("times", 340, y, Pen.Font.STRONG, palette.ink(), Pen.Anchor.END);
     pen.text("what is missing", 356, y, Pen.Font.STRONG, palette.ink(), Pen.Anchor.START);
-    for (NotChecked item : all.subList(0, Math.min(all.size(), 500))) {
+    for (int k = 0; k < Math.min(items.size(), MOST_DRAWN); k++) {
+      NotChecked item = items.get(k);
       y += ROW;
       pen.text(rule(item), 12, y, Pen.Font.LABEL, palette.ink(), Pen.Anchor.START);
-      pen.text(line(item), 290, y, Pen.Font.LABEL, palette.ink(), Pen.Anchor.END);
+      pen.text(lines.get(k), 290, y, Pen.Font.LABEL, palette.ink(), Pen.Anchor.END);
       pen.text(Long.toString(item.count()), 340, y, Pen.Font.LABEL, palette.ink(), Pen.Anchor.END);
       pen.text(Visible.of(item.reason()), 356, y, Pen.Font.LABEL, palette.ink(), Pen.Anchor.START);
     }
+    if (items.size() > MOST_DRAWN) {
+      String more = items.size() - MOST_DRAWN + " more: all of them stand in the table (CSV)";
+      pen.text(more, 12, y + ROW, Pen.Font.SMALL, palette.quiet(), Pen.Anchor.START);
+    }
   }
 
-  @Override
-  public void writeCsv(Appendable out) throws IOException {
+  private static void writeCsv(
+      List<NotChecked> items, List<String> lines, Appendable out, Progress progress)
+      throws IOException {
     Csv.line(out, "rule", "line", "times", "what is missing");
-    for (NotChecked item : all) {
-      Csv.line(out, rule(item), line(item), item.count(), Visible.of(item.reason()));
+    for (int k = 0; k < items.size(); k++) {
+      progress.at(k / (double) items.size());
+      NotChecked item = items.get(k);
+      Csv.line(out, rule(item), lines.get(k), item.count(), Visible.of(item.reason()));
     }
   }
 }

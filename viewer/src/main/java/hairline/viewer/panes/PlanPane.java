@@ -77,7 +77,6 @@ public final class PlanPane extends PlotPane implements AutoCloseable {
   private String remark = "";
   private String toldAbsent = "";
   private int movesEnd;
-  private boolean exporting;
 
   /** A plan of what is shared. */
   public PlanPane(Shared shared) {
@@ -145,16 +144,12 @@ public final class PlanPane extends PlotPane implements AutoCloseable {
       boolean fits = raster.isPresent() && raster.get().isOf(part.get(), drawing.view(), size);
       if (fits) {
         drawing.raster(raster.get().pixels, size[0], size[1]);
-      } else if (!exporting) {
+      } else {
         raster.ifPresent(old -> drawing.oldRaster(old.pixels, old.columns, old.rows, old.place));
         ask(part.get(), drawing.view(), size, place);
-      } else {
-        drawing.raster(
-            part.get().pixels(place[0], place[1], place[2], size[0], size[1]), size[0], size[1]);
       }
     }
-    String words =
-        program.isEmpty() ? "" : exporting && part.isPresent() ? remark : absent(part, program);
+    String words = program.isEmpty() ? "" : absent(part, program);
     program.ifPresent(p -> drawing.draw(p, shared.cursor().get(), shared.section().get(), words));
   }
 
@@ -187,13 +182,31 @@ public final class PlanPane extends PlotPane implements AutoCloseable {
   }
 
   @Override
-  public void drawTo(Pen pen, Palette palette) {
-    exporting = true;
-    try {
-      super.drawTo(pen, palette);
-    } finally {
-      exporting = false;
-    }
+  public Taken taken(Palette palette) {
+    Optional<Program> program = shared.program().get();
+    Optional<PartPicture> part = shared.part().get();
+    Optional<SectionLine> line = shared.section().get();
+    long cursor = shared.cursor().get();
+    double[] bounds = boundsMm;
+    PlanView taken = view;
+    double width = exportWidth();
+    double height = exportHeight();
+    String words = program.isEmpty() ? "" : part.isPresent() ? remark : absent(part, program);
+    return new TakenPlot(
+        width,
+        height,
+        pen -> {
+          PlanDrawing drawing = new PlanDrawing(pen, palette, part, bounds, taken, width, height);
+          part.ifPresent(
+              p -> {
+                int[] size = drawing.rasterSize(pen.scale());
+                double[] place = drawing.rasterPlace(pen.scale());
+                drawing.raster(
+                    p.pixels(place[0], place[1], place[2], size[0], size[1]), size[0], size[1]);
+              });
+          program.ifPresent(p -> drawing.draw(p, cursor, line, words));
+        },
+        (out, progress) -> writeCsv(part, out, progress));
   }
 
   private void ask(PartPicture part, PlanView shown, int[] size, double[] place) {
@@ -404,10 +417,9 @@ public final class PlanPane extends PlotPane implements AutoCloseable {
     return text.append('.').toString();
   }
 
-  @Override
-  public void writeCsv(Appendable out) throws IOException {
+  private static void writeCsv(Optional<PartPicture> part, Appendable out, Progress progress)
+      throws IOException {
     Csv.line(out, "X mm", "Y mm", "height µm", "terrace", "what stands there");
-    Optional<PartPicture> part = shared.part().get();
     if (part.isEmpty()) {
       return;
     }
@@ -415,6 +427,7 @@ public final class PlanPane extends PlotPane implements AutoCloseable {
     double perX = picture.widthPm() / picture.width();
     double perY = picture.heightPm() / picture.height();
     for (int j = 0; j < picture.height(); j++) {
+      progress.at(j / (double) picture.height());
       for (int i = 0; i < picture.width(); i++) {
         Stands stands = picture.stands(i, j);
         Csv.line(

@@ -225,18 +225,13 @@ abstract class PlotPane extends Region implements Exported {
     return getId();
   }
 
-  @Override
-  public double exportWidth() {
+  /** How wide its picture is, in logical pixels. */
+  final double exportWidth() {
     return Math.max(320, getWidth());
   }
 
-  @Override
-  public double exportHeight() {
+  /** How high its picture is. */
+  final double exportHeight() {
     return Math.max(200, getHeight());
-  }
-
-  @Override
-  public void drawTo(Pen pen, Palette palette) {
-    draw(pen, palette, exportWidth(), exportHeight());
   }
 }

@@ -61,7 +61,6 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
   private int goLater;
 
   private boolean following;
-  private boolean exporting;
 
   /** The lines of what is shared. */
   public ProgramPane(Shared shared) {
@@ -73,7 +72,9 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
               @Override
               public void draw(
                   Pen pen, Palette palette, int row, double y, double shift, double width) {
-                drawRow(pen, palette, row + 1, y, shift, width);
+                Row shown =
+                    new Row(row + 1, text(row + 1), Optional.ofNullable(marks.get(row + 1)));
+                shown.draw(pen, palette, y, shift, width);
               }
 
               @Override
@@ -349,9 +350,6 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
     if (known.isPresent()) {
       return known.get();
     }
-    if (exporting) {
-      return read(lines, line);
-    }
     if (asked.add(line)) {
       reader.execute(
           () -> {
@@ -375,22 +373,24 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
     }
   }
 
-  private void drawRow(Pen pen, Palette palette, int line, double y, double shift, double width) {
-    pen.text(Integer.toString(line), NUMBER, y + BASE, NUMBERS, palette.quiet(), Pen.Anchor.END);
-    FindingMark mark = marks.get(line);
-    if (mark != null) {
-      Marks.draw(
-          pen,
-          palette,
-          mark.finding().level(),
-          mark.finding().acceptedBecause().isPresent(),
-          MARK,
-          y + LineList.ROW / 2,
-          10);
+  /** A line as it is drawn. */
+  private record Row(int line, String text, Optional<FindingMark> mark) {
+    void draw(Pen pen, Palette palette, double y, double shift, double width) {
+      pen.text(Integer.toString(line), NUMBER, y + BASE, NUMBERS, palette.quiet(), Pen.Anchor.END);
+      mark.ifPresent(
+          m ->
+              Marks.draw(
+                  pen,
+                  palette,
+                  m.finding().level(),
+                  m.finding().acceptedBecause().isPresent(),
+                  MARK,
+                  y + LineList.ROW / 2,
+                  10));
+      pen.clip(TEXT - 1, y, Math.max(1, width - TEXT), LineList.ROW);
+      pen.text(text, TEXT - shift, y + BASE, Pen.Font.CODE, palette.ink(), Pen.Anchor.START);
+      pen.unclip();
     }
-    pen.clip(TEXT - 1, y, Math.max(1, width - TEXT), LineList.ROW);
-    pen.text(text(line), TEXT - shift, y + BASE, Pen.Font.CODE, palette.ink(), Pen.Anchor.START);
-    pen.unclip();
   }
 
   private String told(int line) {
@@ -408,42 +408,36 @@ public final class ProgramPane extends BorderPane implements Exported, AutoClose
   }
 
   @Override
-  public double exportWidth() {
-    return Math.max(320, getWidth());
-  }
-
-  @Override
-  public double exportHeight() {
-    return Math.max(200, list.getHeight());
-  }
-
-  @Override
-  public void drawTo(Pen pen, Palette palette) {
-    exporting = true;
-    try {
-      list.draw(pen, palette, exportWidth());
-    } finally {
-      exporting = false;
-    }
-  }
-
-  @Override
-  public void writeCsv(Appendable out) throws IOException {
-    Csv.line(out, "line", "text", "level", "rule");
-    Optional<Program> program = program();
-    if (program.isEmpty()) {
-      return;
-    }
-    Lines lines = program.get().lines(file);
-    for (int line = 1; line <= lines.count(); line++) {
-      FindingMark mark = marks.get(line);
-      Csv.line(
-          out,
-          line,
-          lines.read(line),
-          mark == null ? "" : mark.finding().level().word(),
-          mark == null ? "" : mark.finding().rule());
-    }
+  public Taken taken(Palette palette) {
+    Optional<Lines> lines = program().map(program -> program.lines(file));
+    int count = list.count();
+    Map<Integer, FindingMark> margin = Map.copyOf(marks);
+    LineList.Sight sight = list.sight();
+    double width = Math.max(320, getWidth());
+    LineList.RowDrawing rows =
+        (pen, row, y, shift) ->
+            new Row(
+                    row + 1,
+                    lines.map(l -> read(l, row + 1)).orElse(""),
+                    Optional.ofNullable(margin.get(row + 1)))
+                .draw(pen, palette, y, shift, width);
+    return new TakenPlot(
+        width,
+        Math.max(200, list.getHeight()),
+        pen -> sight.draw(pen, palette, width, rows),
+        (out, progress) -> {
+          Csv.line(out, "line", "text", "level", "rule");
+          for (int line = 1; line <= count; line++) {
+            progress.at(line / (double) count);
+            FindingMark mark = margin.get(line);
+            Csv.line(
+                out,
+                line,
+                lines.orElseThrow().read(line),
+                mark == null ? "" : mark.finding().level().word(),
+                mark == null ? "" : mark.finding().rule());
+          }
+        });
   }
 
   @Override

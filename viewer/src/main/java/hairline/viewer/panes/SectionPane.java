@@ -118,6 +118,23 @@ public final class SectionPane extends PlotPane {
     }
   }
 
+  @Override
+  public Taken taken(Palette palette) {
+    Optional<Section> line = section;
+    Optional<MeasuredTrace.Levelled> laid = levelled;
+    String name = trace.map(MeasuredTrace::name).orElse("");
+    ProfileView taken = view;
+    double width = exportWidth();
+    double height = exportHeight();
+    return new TakenPlot(
+        width,
+        height,
+        pen ->
+            line.ifPresent(
+                s -> new ProfileDrawing(pen, palette, s, laid, taken, width, height).draw(name)),
+        (out, progress) -> writeCsv(line, laid, out, progress));
+  }
+
   private void setView(ProfileView next) {
     here()
         .ifPresent(
@@ -220,11 +237,20 @@ public final class SectionPane extends PlotPane {
     return text.toString();
   }
 
-  @Override
-  public void writeCsv(Appendable out) throws IOException {
+  private static void writeCsv(
+      Optional<Section> section,
+      Optional<MeasuredTrace.Levelled> levelled,
+      Appendable out,
+      Progress progress)
+      throws IOException {
+    double all =
+        section.map(s -> s.points().size()).orElse(0)
+            + levelled.map(l -> l.points().size()).orElse(0);
+    long written = 0;
     Csv.line(out, "profile", "distance mm", "height µm");
     if (section.isPresent()) {
       for (Section.Point point : section.get().points()) {
+        progress.at(written++ / all);
         Csv.line(
             out,
             "part",
@@ -236,6 +262,7 @@ public final class SectionPane extends PlotPane {
     }
     if (levelled.isPresent()) {
       for (MeasuredTrace.Point point : levelled.get().points()) {
+        progress.at(written++ / all);
         Csv.line(
             out,
             "measured, levelled",

@@ -149,6 +149,27 @@ public final class StripPane extends PlotPane {
   }
 
   @Override
+  public Taken taken(Palette palette) {
+    Optional<Program> program = program();
+    StripView taken = view;
+    LongToIntFunction colour = heightColour;
+    long cursor = shared.cursor().get();
+    double width = exportWidth();
+    double height = exportHeight();
+    return new TakenPlot(
+        width,
+        height,
+        pen ->
+            program.ifPresent(
+                p -> {
+                  StripDrawing drawing = new StripDrawing(pen, palette, p, taken, width, height);
+                  drawing.draw(colour);
+                  drawing.cursor(cursor);
+                }),
+        (out, progress) -> writeCsv(program, taken, out, progress));
+  }
+
+  @Override
   Way wheel(double x, double y, boolean shift, boolean control) {
     boolean onHeights = x < StripDrawing.LEFT || x > getWidth() - StripDrawing.RIGHT;
     return onHeights ? Way.HEIGHT : super.wheel(x, y, shift, control);
@@ -304,8 +325,9 @@ public final class StripPane extends PlotPane {
     return least;
   }
 
-  @Override
-  public void writeCsv(Appendable out) throws IOException {
+  private static void writeCsv(
+      Optional<Program> program, StripView view, Appendable out, Progress progress)
+      throws IOException {
     Csv.line(
         out,
         "move",
@@ -322,7 +344,6 @@ public final class StripPane extends PlotPane {
         "least chip µm",
         "planned feed mm/min",
         "spindle growth µm");
-    Optional<Program> program = program();
     if (program.isEmpty()) {
       return;
     }
@@ -331,6 +352,7 @@ public final class StripPane extends PlotPane {
     long first = view.along().moveAt(moves, count, view.from());
     long last = Math.min(count, view.along().moveAt(moves, count, view.to()) + 1);
     for (long i = first; i < last; i++) {
+      progress.at((i - first) / (double) (last - first));
       Csv.line(
           out,
           i + 1,
