@@ -175,6 +175,16 @@ public interface Event {
   /** The first move in work coordinates, and no work offset was chosen. */
   record OffsetAssumed(Place at) implements Event {}
 
+  /**
+   * Blocks stand behind the end of a program and before the next program number or tape mark, in a
+   * program without jumps: nothing ever executes them.
+   *
+   * @param at the first of them
+   * @param end the end
+   * @param code its code, as "M30"
+   */
+  record BlocksBehindEnd(Place at, Place end, String code) implements Event {}
+
   /** The text of a subprogram ends without M99, M2 or M30; it is left all the same. */
   record SubprogramEndMissing(Place at, String name) implements Event {}
 

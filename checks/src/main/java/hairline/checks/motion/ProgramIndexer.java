@@ -63,6 +63,12 @@ public final class ProgramIndexer {
   private long byteOffset;
   private OptionalInt firstBlockLine = OptionalInt.empty();
   private Optional<String> endCode = Optional.empty();
+
+  // The first end that nothing leaves out, the first block behind it, and whether there is a jump.
+  private Optional<Event.BlocksBehindEnd> behind = Optional.empty();
+  private Optional<Place> sureEnd = Optional.empty();
+  private String sureEndCode = "";
+  private boolean jumps;
   private int lastLine = 1;
   private long end;
 
@@ -119,6 +125,9 @@ public final class ProgramIndexer {
     if (first != 0 && firstBlockLine.isEmpty()) {
       firstBlockLine = OptionalInt.of(first);
     }
+    if (first != 0) {
+      noteBehindEnd(new Place(file, first, LINE_START));
+    }
     withPoint |= run.withPoint();
     withoutPoint |= run.withoutPoint();
   }
@@ -165,7 +174,40 @@ public final class ProgramIndexer {
     if (content && firstBlockLine.isEmpty()) {
       firstBlockLine = OptionalInt.of(block.line());
     }
+    if (content) {
+      noteBehindEnd(place(block, spanOf(block)));
+    }
     noteWords(block);
+    noteSureEnd(block);
+  }
+
+  private static Span spanOf(Block block) {
+    List<Word> words = block.words();
+    return words.isEmpty()
+        ? LINE_START
+        : new Span(words.get(0).span().column(), words.get(words.size() - 1).span().endColumn());
+  }
+
+  private void noteBehindEnd(Place at) {
+    if (sureEnd.isPresent() && behind.isEmpty()) {
+      behind = Optional.of(new Event.BlocksBehindEnd(at, sureEnd.get(), sureEndCode));
+    }
+  }
+
+  /** An end in a block that runs whatever the switch says; a macro may jump, and so may M99 P. */
+  private void noteSureEnd(Block block) {
+    jumps |= block.problems().stream().anyMatch(p -> p.kind() == Problem.Kind.MACRO);
+    if (sureEnd.isPresent() || block.deletable() || !block.problems().isEmpty()) {
+      return;
+    }
+    for (Word word : block.words()) {
+      if (word.letter() == 'M' && isOneOf(word, 2, 30, 99)) {
+        sureEnd = Optional.of(place(block, word.span()));
+        sureEndCode = "M" + wholeLiteral(word).getAsLong();
+        jumps |= block.words().stream().anyMatch(w -> w.letter() == 'P');
+        return;
+      }
+    }
   }
 
   private void startProgram(long next, Block block) {
@@ -188,6 +230,12 @@ public final class ProgramIndexer {
     } else {
       tellCap(line, "programs in a file", PROGRAMS_CAP);
     }
+    if (!jumps) {
+      behind.ifPresent(sink::accept);
+    }
+    behind = Optional.empty();
+    sureEnd = Optional.empty();
+    jumps = false;
     ended = endCode.isPresent();
     open = false;
     number = OptionalLong.empty();

@@ -1,0 +1,12 @@
+%
+O1 (behind the end of a subprogram)
+G21 G90 G17 G94
+G54
+G0 X0. Y0. Z1.
+M98 P2
+M30
+O2
+G1 X1. F100.
+M99
+X2. ; expect blocks-behind-end warning @1: M99 at line 10
+%
