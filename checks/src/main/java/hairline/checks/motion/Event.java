@@ -61,7 +61,10 @@ public interface Event {
     }
   }
 
-  /** A G92, G52 or G10 L2 shift was set, or taken back ({@code active} false). */
+  /**
+   * A G92, G52 or G10 L2 shift was set, or taken back ({@code active} false); so does a G10 that
+   * writes what the sheet has for the work offset.
+   */
   record ShiftSet(Place at, String code, boolean active, Modes modes) implements Event {}
 
   /** A subprogram is entered; {@code depth} is 1 for the first level. */

@@ -40,6 +40,7 @@ public final class ProgramIndexer {
   static final int REPEATED_CAP = 1_000;
 
   private static final Span LINE_START = new Span(1, 1);
+  private static final Span FIRST_COLUMN = new Span(1, 2);
   private static final String MARK = "hairline";
 
   private final int file;
@@ -126,7 +127,7 @@ public final class ProgramIndexer {
       firstBlockLine = OptionalInt.of(first);
     }
     if (first != 0) {
-      noteBehindEnd(new Place(file, first, LINE_START));
+      noteBehindEnd(new Place(file, first, FIRST_COLUMN));
     }
     withPoint |= run.withPoint();
     withoutPoint |= run.withoutPoint();

@@ -144,7 +144,10 @@ final class ShiftCodes {
         }
       }
     }
-    tell(words, "G10 L" + (here ? 20 : 2) + " P" + number.getAsInt(), true);
+    tell(
+        words,
+        "G10 L" + (here ? 20 : 2) + " P" + number.getAsInt(),
+        shifts.originLeft(present ? "" : offset));
   }
 
   private boolean setPresent(Axis axis, boolean here) {

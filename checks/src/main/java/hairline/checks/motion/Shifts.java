@@ -45,6 +45,9 @@ final class Shifts {
 
     /** Whether the axis had a known place under this offset. */
     final boolean[] used = new boolean[AXES.length];
+
+    /** Whether G10 has set its origin where nobody knows what stood there before. */
+    final boolean[] overwritten = new boolean[AXES.length];
   }
 
   Shifts(Map<String, Map<Axis, Long>> origins) {
@@ -208,6 +211,7 @@ final class Shifts {
     int i = index(axis);
     Shift before = changed.origin[i];
     changed.origin[i] = coordinate;
+    changed.overwritten[i] |= changed.first[i] == null;
     if (before == null && !changed.used[i]) {
       // Nothing has been placed in this frame yet: it is this G10 that says where it lies.
       changed.moved[i] = Shift.NONE;
@@ -234,12 +238,29 @@ final class Shifts {
     return frame.used[i];
   }
 
+  /**
+   * Whether the data of a work offset may differ from those before the program.
+   *
+   * @param offset which work offset; empty for the present one
+   */
+  boolean originLeft(String offset) {
+    Frame asked = offset.isEmpty() ? frame : frames.computeIfAbsent(offset, unused -> new Frame());
+    for (Axis axis : AXES) {
+      Shift moved = asked.moved[index(axis)];
+      if (asked.overwritten[index(axis)] || moved == null || !moved.isNone()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** G10 L20: the axis, where it stands, gets this coordinate under the present work offset. */
   boolean setOriginHere(AxisState state, ReadLength coordinate) {
     int i = index(state.axis());
     Shift standing = state.known() && coordinate.known ? Shift.of(state) : null;
     Shift rest = sum(general[i], local[i]);
     Shift before = frame.moved[i];
+    frame.overwritten[i] |= frame.first[i] == null;
     frame.moved[i] =
         standing == null ? null : difference(difference(standing, Shift.of(coordinate)), rest);
     Shift by = difference(frame.moved[i], before);

@@ -41,8 +41,11 @@ public final class OffsetShiftLeft implements Rule {
     on.event(Ended.class, end -> standing.values().forEach(shift -> speak(context, shift, end)));
   }
 
-  /** G92.1 takes back what G92 set. */
+  /** G92.1 takes back what G92 set, and G10 L2 what G10 L20 set. */
   private static String family(String code) {
+    if (code.startsWith("G10 ")) {
+      return code.substring(code.indexOf('P'));
+    }
     int point = code.indexOf('.');
     return point < 0 ? code : code.substring(0, point);
   }
