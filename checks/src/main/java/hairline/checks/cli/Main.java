@@ -2,6 +2,7 @@ package hairline.checks.cli;
 
 import hairline.checks.report.ComparisonFormat;
 import hairline.checks.report.ReportFormat;
+import hairline.checks.report.WindowFormat;
 import hairline.checks.setup.Nearest;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
@@ -124,6 +125,7 @@ public final class Main {
     choice(line, Colour.class);
     choice(line, ReportFormat.class);
     choice(line, ComparisonFormat.class);
+    choice(line, WindowFormat.class);
     choice(line, CompareCommand.FailOnWhat.class);
     choice(line, BriefCommand.Format.class);
     List<CommandLine> all = new ArrayList<>(line.getSubcommands().values());

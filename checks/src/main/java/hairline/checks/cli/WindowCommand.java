@@ -4,7 +4,7 @@ import hairline.checks.finding.ProgramResult;
 import hairline.checks.report.Conditions;
 import hairline.checks.report.ReportOptions;
 import hairline.checks.report.WindowDrawing;
-import hairline.checks.report.WindowReport;
+import hairline.checks.report.WindowFormat;
 import hairline.checks.rules.CutsOfOperations;
 import hairline.checks.rules.CuttingWindow;
 import hairline.checks.rules.ProgramCheck;
@@ -31,7 +31,13 @@ import picocli.CommandLine.Parameters;
           + " window and the smallest changes that would open it.",
       "",
       "The limits are found by asking the rules again with other feeds, depths, speeds and sheets."
-          + " The feeds of an operation move together; all else stays as programmed.",
+          + " The feeds of an operation move together, then those of each class of its moves by"
+          + " themselves: straight down, along at a level, along with Z varying; of the last, the"
+          + " depth that they take too. All else stays as programmed.",
+      "",
+      "acceleration is no rule but a measure of this command: the feed above which the machine, as"
+          + " planned by machine.acceleration, machine.jerk and machine.control, stays below it on"
+          + " more than half of the length that is cut.",
       ""
     })
 final class WindowCommand implements Action {
@@ -46,6 +52,12 @@ final class WindowCommand implements Action {
       paramLabel = "KEY=VALUE",
       description = "What if: a value of the sheet changed. May be repeated.")
   private List<String> changes = new ArrayList<>();
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      description = "Format of the windows: ${COMPLETION-CANDIDATES} (text).")
+  private WindowFormat format = WindowFormat.TEXT;
 
   @Option(
       names = "--svg",
@@ -94,8 +106,12 @@ final class WindowCommand implements Action {
             streams.columns(),
             List.of(),
             new Conditions(List.of(), List.of(), sheets.changes()));
+    ExitStatus status =
+        result.stepBudgetReached() || result.notUnderstood() || result.macroUnread()
+            ? ExitStatus.INCOMPLETE
+            : ExitStatus.CLEAN;
     try {
-      new WindowReport(streams.out(), options).write(one.name(), result.sheet(), windows);
+      format.write(streams.out(), result, windows, options, status.code());
     } catch (IOException e) {
       throw Failed.because(e, Failure.OUTPUT_FAILED, "standard output", Reasons.of(e));
     }
@@ -110,8 +126,6 @@ final class WindowCommand implements Action {
         file.commit();
       }
     }
-    return result.stepBudgetReached() || result.notUnderstood() || result.macroUnread()
-        ? ExitStatus.INCOMPLETE
-        : ExitStatus.CLEAN;
+    return status;
   }
 }

@@ -20,7 +20,9 @@ public final class WindowDrawing {
   private static final double ROW = 500;
   private static final double LABELS = 740;
   private static final double ROOM = 3;
-  private static final int STAGGERED = 3;
+  private static final double FLAT = 70;
+  private static final double NUMBER_WIDE = 16;
+  private static final double NUMBER_TALL = 13;
 
   private WindowDrawing() {}
 
@@ -35,8 +37,13 @@ public final class WindowDrawing {
     for (CuttingWindow window : windows) {
       body.label(SurfaceDrawing.MARGIN, y, "head", WindowReport.heading(window));
       if (window.curves().isEmpty() || window.depthsUm().isEmpty()) {
-        body.label(SurfaceDrawing.MARGIN, y + 20, "quiet", "no pass at a level: nothing to draw");
-        y += 50;
+        body.label(
+            SurfaceDrawing.MARGIN,
+            y + 18,
+            "quiet",
+            "no pass at a level of known depth: limits of the feed at the depths programmed");
+        y = feeds(body, window, y + 34) + 40;
+        any = true;
       } else {
         window(body, window, y + 20);
         y += ROW;
@@ -67,6 +74,91 @@ public final class WindowDrawing {
         .raw(body.toString())
         .raw("</svg>\n");
     return all.toString();
+  }
+
+  /** The limits of the feed alone; returns where the drawing ends. */
+  private static double feeds(SvgText out, CuttingWindow window, double top) {
+    double lowFeed = window.feedMmPerMin();
+    double highFeed = lowFeed;
+    for (Limit limit : window.feed().all()) {
+      lowFeed = Math.min(lowFeed, limit.likely());
+      highFeed = Math.max(highFeed, limit.likely());
+    }
+    Scale x = new Scale(lowFeed / ROOM, highFeed * ROOM, LEFT, LEFT + PLOT);
+    double least = x.at(window.feed().lower().map(Limit::likely).orElse(x.low()));
+    double most = x.at(window.feed().upper().map(Limit::likely).orElse(x.high()));
+    if (least < most) {
+      out.raw("<rect class=\"open\"")
+          .attribute("x", least)
+          .attribute("y", top)
+          .attribute("width", most - least)
+          .attribute("height", FLAT)
+          .raw("/>\n");
+    }
+    out.raw("<rect class=\"frame\"")
+        .attribute("x", LEFT)
+        .attribute("y", top)
+        .attribute("width", PLOT)
+        .attribute("height", FLAT)
+        .raw("/>\n");
+    for (double tick : decades(x.low(), x.high())) {
+      out.label(x.at(tick), top + FLAT + 16, "quiet mid", Quantities.significant(tick, 3));
+    }
+    out.label(LEFT + PLOT, top + FLAT + 34, "quiet end", "feed mm/min");
+    double labelled = top + 10;
+    List<double[]> placed = new ArrayList<>();
+    int number = 0;
+    for (Limit limit : window.feed().all()) {
+      number++;
+      double at = x.at(limit.likely());
+      out.line(at, top, at, top + FLAT, limit.lower() ? "low" : "high");
+      number(out, placed, at + 3, top + 12, limit.lower(), number);
+      out.label(
+          LABELS,
+          labelled,
+          limit.lower() ? "lowname" : "cutname",
+          number
+              + " "
+              + limit.rule()
+              + ": feed "
+              + (limit.lower() ? "above " : "below ")
+              + Quantities.significant(limit.likely(), 4)
+              + " mm/min");
+      labelled += 18;
+    }
+    out.raw("<circle class=\"point\"")
+        .attribute("cx", x.at(window.feedMmPerMin()))
+        .attribute("cy", top + FLAT / 2)
+        .raw(" r=\"5\"/>\n");
+    key(out, window, labelled);
+    return Math.max(top + FLAT + 34, labelled + 40);
+  }
+
+  /** The number of a limit, lower down where another stands already. */
+  private static void number(
+      SvgText out, List<double[]> placed, double x, double from, boolean lower, int number) {
+    double y = from;
+    while (true) {
+      double at = y;
+      if (placed.stream()
+          .noneMatch(p -> Math.abs(p[0] - x) < NUMBER_WIDE && Math.abs(p[1] - at) < NUMBER_TALL)) {
+        break;
+      }
+      y += NUMBER_TALL;
+    }
+    placed.add(new double[] {x, y});
+    out.label(x, y, lower ? "on lowname" : "on cutname", number + "");
+  }
+
+  private static void key(SvgText out, CuttingWindow window, double labelled) {
+    out.swatch(LABELS, labelled + 24, 12, 12, 0xDFE9D8);
+    out.label(LABELS + 18, labelled + 34, "", "no rule speaks");
+    out.raw("<circle class=\"point\"")
+        .attribute("cx", LABELS + 5)
+        .attribute("cy", labelled + 6)
+        .raw(" r=\"5\"/>\n");
+    out.label(
+        LABELS + 16, labelled + 10, "", "programmed: " + Quantities.feed(window.feedMmPerMin()));
   }
 
   private static void window(SvgText out, CuttingWindow window, double top) {
@@ -106,10 +198,11 @@ public final class WindowDrawing {
     out.label(LEFT - 8, top - 6, "quiet end", "depth µm");
     open(out, window, x, y);
     double labelled = top + 10;
+    List<double[]> placed = new ArrayList<>();
     int number = 0;
     for (Curve curve : window.curves()) {
       number++;
-      curve(out, curve, number, x, y);
+      curve(out, placed, curve, number, x, y);
       out.label(
           LABELS,
           labelled,
@@ -124,8 +217,7 @@ public final class WindowDrawing {
           if (limit.likely() >= lowDepth && limit.likely() <= highDepth) {
             double at = y.at(limit.likely());
             out.line(LEFT, at, LEFT + PLOT, at, limit.lower() ? "low" : "high");
-            out.label(
-                LEFT + PLOT - 14, at - 4, limit.lower() ? "on lowname" : "on cutname", number + "");
+            number(out, placed, LEFT + PLOT - 14, at - 4, limit.lower(), number);
           }
           out.label(
               LABELS,
@@ -143,14 +235,7 @@ public final class WindowDrawing {
       }
     }
     point(out, window, x, y);
-    out.swatch(LABELS, labelled + 24, 12, 12, 0xDFE9D8);
-    out.label(LABELS + 18, labelled + 34, "", "no rule speaks");
-    out.raw("<circle class=\"point\"")
-        .attribute("cx", LABELS + 5)
-        .attribute("cy", labelled + 6)
-        .raw(" r=\"5\"/>\n");
-    out.label(
-        LABELS + 16, labelled + 10, "", "programmed: " + Quantities.feed(window.feedMmPerMin()));
+    key(out, window, labelled);
   }
 
   /** Shades where no limit is passed, from depth to depth. */
@@ -228,7 +313,8 @@ public final class WindowDrawing {
     }
   }
 
-  private static void curve(SvgText out, Curve curve, int number, Scale x, Scale y) {
+  private static void curve(
+      SvgText out, List<double[]> placed, Curve curve, int number, Scale x, Scale y) {
     SvgText path = new SvgText();
     boolean open = false;
     double lastX = 0;
@@ -250,9 +336,7 @@ public final class WindowDrawing {
           .raw("\" d=\"")
           .raw(markup)
           .raw("\"/>\n");
-      // Curves that end side by side keep their numbers apart.
-      double down = 12 + number % STAGGERED * 13;
-      out.label(lastX + 3, lastY + down, curve.lower() ? "on lowname" : "on cutname", number + "");
+      number(out, placed, lastX + 3, lastY + 12, curve.lower(), number);
     }
   }
 

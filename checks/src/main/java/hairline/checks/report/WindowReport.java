@@ -4,7 +4,9 @@ import hairline.checks.finding.Quantities;
 import hairline.checks.rules.CuttingWindow;
 import hairline.checks.rules.CuttingWindow.Limit;
 import hairline.checks.rules.CuttingWindow.Limits;
+import hairline.checks.rules.CuttingWindow.OfClass;
 import hairline.checks.rules.CuttingWindow.Remedy;
+import hairline.checks.rules.WindowSolver;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -53,6 +55,13 @@ public final class WindowReport {
         "",
         Paint.QUIET,
         "limits are those of the rules, each with all else as programmed; the part decides");
+    if (windows.stream()
+        .anyMatch(
+            w ->
+                w.feed().all().stream()
+                    .anyMatch(l -> l.rule().equals(WindowSolver.ACCELERATION)))) {
+      gutter.labelled("", Paint.QUIET, ACCELERATION_MEANS);
+    }
     out.flush();
   }
 
@@ -71,26 +80,12 @@ public final class WindowReport {
             + ", "
             + Quantities.um(perTooth(window, window.feedMmPerMin()))
             + " a tooth"
-            + (holds || closed ? "" : ": outside"));
+            + (holds || closed ? "" : ": outside")
+            + (window.classes().size() > 1 ? "; all feeds of the operation together" : ""));
     limits(window.feed(), "mm/min", feed -> " = " + Quantities.um(perTooth(window, feed)));
-    for (Remedy remedy : window.remedies()) {
-      gutter.labelled(
-          window.remedies().get(0).equals(remedy) ? "opens at" : "",
-          Paint.WARNING,
-          remedy.what()
-              + " "
-              + Quantities.significant(remedy.to(), 4)
-              + " "
-              + remedy.unit()
-              + (remedy.unit().equals("times")
-                  ? ""
-                  : " instead of "
-                      + Quantities.significant(remedy.from(), 4)
-                      + " "
-                      + remedy.unit()));
-    }
-    if (closed && window.remedies().isEmpty()) {
-      gutter.labelled("opens at", Paint.WARNING, "no change of one figure was found that opens it");
+    remedies(window, "feed", closed);
+    for (OfClass of : window.classes()) {
+      ofClass(window, of);
     }
     if (window.depth().isPresent()) {
       Limits depth = window.depth().get();
@@ -112,8 +107,14 @@ public final class WindowReport {
           (depth.closed() ? "no depth will do: " + closing(depth, "µm") : range(depth, "µm"))
               + programmed);
       limits(depth, "µm", um -> "");
+      remedies(window, "depth", depth.closed());
     } else {
-      gutter.labelled("depth", Paint.STRONG, "not told: no pass at a level of known depth");
+      gutter.labelled(
+          "depth",
+          Paint.STRONG,
+          window.classes().stream().anyMatch(of -> of.taken().isPresent())
+              ? "no pass at a level of known depth; of the moves that vary Z see depth taken"
+              : "not told: no pass at a level of known depth");
     }
     gutter.labelled(
         "speed",
@@ -128,6 +129,87 @@ public final class WindowReport {
       gutter.labelled("not known", Paint.WARNING, reason);
     }
   }
+
+  private void remedies(CuttingWindow window, String opens, boolean closed) throws IOException {
+    if (!closed) {
+      return;
+    }
+    String label = "opens at";
+    for (Remedy remedy : window.remedies()) {
+      if (remedy.opens().equals(opens)) {
+        gutter.labelled(label, Paint.WARNING, remedy(remedy));
+        label = "";
+      }
+    }
+    if (!label.isEmpty()) {
+      gutter.labelled(label, Paint.WARNING, "no change of one figure was found that opens it");
+    }
+  }
+
+  private static String remedy(Remedy remedy) {
+    if (remedy.unit().equals("times")) {
+      return remedy.what() + " " + Quantities.significant(remedy.to(), 4) + " times";
+    }
+    return remedy.what()
+        + " "
+        + Quantities.significant(remedy.to(), 4)
+        + " "
+        + remedy.unit()
+        + (remedy.from() == remedy.to()
+            ? ""
+            : " instead of " + Quantities.significant(remedy.from(), 4) + " " + remedy.unit());
+  }
+
+  /** The window of a class of moves; where it is the only one, its feed is told above. */
+  private void ofClass(CuttingWindow window, OfClass of) throws IOException {
+    String programmed =
+        "programmed "
+            + (of.feeds().lowest() == of.feeds().highest()
+                ? ""
+                : Quantities.significant(of.feeds().lowest(), 4) + " to ")
+            + Quantities.feed(of.feeds().highest())
+            + (of.feeds().lowest() == of.feeds().highest()
+                ? ""
+                : ", most of it " + Quantities.feed(of.feedMmPerMin()));
+    boolean alone = window.classes().size() == 1;
+    if (alone) {
+      gutter.labelled("", Paint.QUIET, "all feed moves: " + of.moves().words());
+    } else {
+      gutter.labelled(
+          "feed",
+          of.feed().hold(of.feedMmPerMin()) ? Paint.STRONG : Paint.ERROR,
+          of.moves().words()
+              + ": "
+              + (of.feed().closed()
+                  ? "no feed will do: " + closing(of.feed(), "mm/min")
+                  : of.feed().all().isEmpty()
+                      ? "no rule holds a limit against it"
+                      : range(of.feed(), "mm/min"))
+              + "; "
+              + programmed);
+      limits(of.feed(), "mm/min", feed -> " = " + Quantities.um(perTooth(window, feed)));
+    }
+    if (of.taken().isPresent()) {
+      gutter.labelled(
+          "depth",
+          Paint.STRONG,
+          "taken "
+              + of.moves().words()
+              + ": "
+              + (of.taken().get().closed()
+                  ? "no depth will do: " + closing(of.taken().get(), "µm")
+                  : range(of.taken().get(), "µm"))
+              + "; largest as programmed "
+              + number(of.takenUm().orElse(0))
+              + " µm; all of them together, the width of the cut as it is");
+      limits(of.taken().get(), "µm", um -> "");
+    }
+  }
+
+  /** What the limit that no rule speaks of means. */
+  static final String ACCELERATION_MEANS =
+      "acceleration is no rule's limit but this program's own measure: above it the machine, as"
+          + " planned, stays below the feed on more than half of the length that is cut";
 
   static String heading(CuttingWindow window) {
     return "operation "

@@ -2,11 +2,13 @@ package hairline.checks.rules;
 
 import hairline.checks.motion.Event;
 import hairline.checks.motion.Move;
+import hairline.checks.rules.CuttingWindow.MoveClass;
 import hairline.checks.setup.Setup;
 import hairline.checks.stock.Cut;
 import hairline.checks.stock.StepDown;
 import hairline.checks.stock.StepFound;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -50,6 +52,8 @@ public final class CutsOfOperations implements StagesWatcher {
     final List<Event> cuts = new ArrayList<>();
     final List<Event> moves = new ArrayList<>();
     final Map<Double, Double> mmByFeed = new TreeMap<>();
+    final Map<MoveClass, Map<Double, Double>> mmByClass = new EnumMap<>(MoveClass.class);
+    long deepestTakenPm;
     final Set<Like> seen = new HashSet<>();
     Optional<Cut> first = Optional.empty();
     double mmCut;
@@ -132,6 +136,14 @@ public final class CutsOfOperations implements StagesWatcher {
             && move.arc().isEmpty();
     if (move.feedMmPerMin().isPresent() && !down) {
       kept.mmByFeed.merge(move.feedMmPerMin().getAsDouble(), move.lengthMm(), Double::sum);
+    }
+    if (move.feedMmPerMin().isPresent()) {
+      kept.mmByClass
+          .computeIfAbsent(MoveClass.of(move), c -> new TreeMap<>())
+          .merge(move.feedMmPerMin().getAsDouble(), move.lengthMm(), Double::sum);
+      if (MoveClass.of(move) == MoveClass.CONTOUR) {
+        kept.deepestTakenPm = Math.max(kept.deepestTakenPm, cut.removal().deepestPm());
+      }
     }
     kept.mmCut += move.lengthMm();
     if (cut.runsAtLevel()) {

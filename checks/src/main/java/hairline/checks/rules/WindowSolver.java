@@ -11,6 +11,8 @@ import hairline.checks.motion.Move;
 import hairline.checks.rules.CuttingWindow.Curve;
 import hairline.checks.rules.CuttingWindow.Limit;
 import hairline.checks.rules.CuttingWindow.Limits;
+import hairline.checks.rules.CuttingWindow.MoveClass;
+import hairline.checks.rules.CuttingWindow.OfClass;
 import hairline.checks.rules.CuttingWindow.Point;
 import hairline.checks.rules.CuttingWindow.Remedy;
 import hairline.checks.rules.CuttingWindow.Span;
@@ -22,6 +24,7 @@ import hairline.checks.setup.SpindleKeys;
 import hairline.checks.setup.Tool;
 import hairline.checks.setup.ToolKeys;
 import hairline.checks.stock.Cut;
+import hairline.checks.stock.Removal;
 import hairline.checks.stock.StepDown;
 import hairline.checks.stock.StepFound;
 import hairline.checks.timing.FeedPlanner;
@@ -38,6 +41,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 
@@ -71,6 +75,13 @@ public final class WindowSolver {
   /** Rules that look at moves one after the other, with their lengths. */
   private static final Set<String> BY_TIME = Set.of("blocks-starve");
 
+  private static final List<String> TAKEN_LOWER = List.of("chip-below-minimum");
+  private static final List<String> TAKEN_UPPER = List.of("tool-overstressed", "flex-exceeds-wall");
+
+  private static final String FEED = "feed";
+  private static final String DEPTH = "depth";
+
+  private static final int CLASS_HALVINGS = 28;
   private static final double LEAST_FACTOR = 1e-4;
   private static final double MOST_FACTOR = 1e4;
   private static final int HALVINGS = 36;
@@ -102,9 +113,59 @@ public final class WindowSolver {
    * @param speed factor of the speed
    * @param step factor of the heights of steps
    * @param sheet the sheet
+   * @param only the one class of moves that is asked about and changed; empty for all
+   * @param taken factor of the depths taken where Z varies
+   * @param oneFeed one feed in mm/min for all moves but rapids and those straight down; empty for
+   *     theirs
    */
   private record Changed(
-      double feed, OptionalDouble depthUm, double speed, double step, Setup sheet) {}
+      double feed,
+      OptionalDouble depthUm,
+      double speed,
+      double step,
+      Setup sheet,
+      Optional<MoveClass> only,
+      double taken,
+      OptionalDouble oneFeed) {
+
+    Changed withFeed(double factor) {
+      return new Changed(factor, depthUm, speed, step, sheet, only, taken, oneFeed);
+    }
+
+    Changed withDepthUm(double um) {
+      return new Changed(feed, OptionalDouble.of(um), speed, step, sheet, only, taken, oneFeed);
+    }
+
+    Changed withSpeed(double factor) {
+      return new Changed(feed, depthUm, factor, step, sheet, only, taken, oneFeed);
+    }
+
+    Changed withStep(double factor) {
+      return new Changed(feed, depthUm, speed, factor, sheet, only, taken, oneFeed);
+    }
+
+    Changed withSheet(Setup other) {
+      return new Changed(feed, depthUm, speed, step, other, only, taken, oneFeed);
+    }
+
+    Changed onlyOf(MoveClass moves) {
+      return new Changed(feed, depthUm, speed, step, sheet, Optional.of(moves), taken, oneFeed);
+    }
+
+    Changed withTaken(double factor) {
+      return new Changed(feed, depthUm, speed, step, sheet, only, factor, oneFeed);
+    }
+
+    Changed atOneFeed(double mmPerMin) {
+      return new Changed(
+          feed, depthUm, speed, step, sheet, only, taken, OptionalDouble.of(mmPerMin));
+    }
+
+    /** Whether a move is of the class that is changed. */
+    boolean concerns(Move move) {
+      return only.isEmpty() || only.get() == MoveClass.of(move);
+    }
+  }
 
   private final CutsOfOperations kept;
   private final boolean withCurves;
@@ -136,11 +197,7 @@ public final class WindowSolver {
       return Optional.empty();
     }
     Tool tool = first.tool().get();
-    double feed =
-        operation.mmByFeed.entrySet().stream()
-            .max(Map.Entry.comparingByValue())
-            .orElseThrow()
-            .getKey();
+    double feed = mostOf(operation.mmByFeed);
     Set<String> notKnown = new LinkedHashSet<>();
     if (operation.cutsFull || operation.movesFull) {
       notKnown.add(
@@ -150,7 +207,16 @@ public final class WindowSolver {
               + CutsOfOperations.MOST_MOVES
               + " moves, of this operation");
     }
-    Changed asIs = new Changed(1, OptionalDouble.empty(), 1, 1, kept.setup());
+    Changed asIs =
+        new Changed(
+            1,
+            OptionalDouble.empty(),
+            1,
+            1,
+            kept.setup(),
+            Optional.empty(),
+            1,
+            OptionalDouble.empty());
     for (String rule : Stream.concat(FEED_LOWER.stream(), FEED_UPPER.stream()).toList()) {
       why(operation, rule, asIs).ifPresent(notKnown::add);
     }
@@ -168,9 +234,10 @@ public final class WindowSolver {
             feed,
             depths,
             feeds,
+            classes(operation, asIs, feeds),
             depth,
             speed(operation, asIs, rpm.get()),
-            feeds.closed() ? remedies(operation, asIs, tool, feeds, rpm.get()) : List.of(),
+            remedies(operation, asIs, tool, feeds, depth, rpm.get()),
             withCurves && levels ? curves(operation, asIs, feed, depths.get()) : List.of(),
             List.copyOf(notKnown)));
   }
@@ -202,10 +269,7 @@ public final class WindowSolver {
 
   private Limits feeds(
       CutsOfOperations.Kept operation, Changed changed, double feed, int halvings) {
-    DoubleFunction<Changed> at =
-        factor ->
-            new Changed(
-                factor, changed.depthUm(), changed.speed(), changed.step(), changed.sheet());
+    DoubleFunction<Changed> at = changed::withFeed;
     List<Limit> limits = new ArrayList<>();
     for (String rule : FEED_LOWER) {
       limit(operation, rule, true, at, LEAST_FACTOR, MOST_FACTOR, feed, halvings)
@@ -219,15 +283,46 @@ public final class WindowSolver {
     return new Limits(limits);
   }
 
+  /** The windows of the classes of moves; the only one there is has that of the operation. */
+  private List<OfClass> classes(CutsOfOperations.Kept operation, Changed asIs, Limits all) {
+    List<OfClass> classes = new ArrayList<>();
+    operation.mmByClass.forEach(
+        (moves, mmByFeed) -> {
+          double feed = mostOf(mmByFeed);
+          TreeSet<Double> feeds = new TreeSet<>(mmByFeed.keySet());
+          Changed only = asIs.onlyOf(moves);
+          boolean alone = operation.mmByClass.size() == 1;
+          double deepestUm = operation.deepestTakenPm / PM_PER_UM;
+          boolean taken = moves == MoveClass.CONTOUR && deepestUm > 0;
+          classes.add(
+              new OfClass(
+                  moves,
+                  feed,
+                  new Span(feeds.first(), feeds.last()),
+                  alone ? all : feeds(operation, only, feed, CLASS_HALVINGS),
+                  taken ? OptionalDouble.of(deepestUm) : OptionalDouble.empty(),
+                  taken ? Optional.of(taken(operation, only, deepestUm)) : Optional.empty()));
+        });
+    return classes;
+  }
+
+  /** The limits of the depth taken where Z varies, in µm of the deepest. */
+  private Limits taken(CutsOfOperations.Kept operation, Changed only, double deepestUm) {
+    DoubleFunction<Changed> at = only::withTaken;
+    List<Limit> limits = new ArrayList<>();
+    for (String rule : TAKEN_LOWER) {
+      limit(operation, rule, true, at, LEAST_FACTOR, MOST_FACTOR, deepestUm, CLASS_HALVINGS)
+          .ifPresent(limits::add);
+    }
+    for (String rule : TAKEN_UPPER) {
+      limit(operation, rule, false, at, LEAST_FACTOR, MOST_FACTOR, deepestUm, CLASS_HALVINGS)
+          .ifPresent(limits::add);
+    }
+    return new Limits(limits);
+  }
+
   private Limits depth(CutsOfOperations.Kept operation, Changed changed) {
-    DoubleFunction<Changed> at =
-        um ->
-            new Changed(
-                changed.feed(),
-                OptionalDouble.of(um),
-                changed.speed(),
-                changed.step(),
-                changed.sheet());
+    DoubleFunction<Changed> at = changed::withDepthUm;
     List<Limit> limits = new ArrayList<>();
     for (String rule : DEPTH_LOWER) {
       depthLimit(operation, rule, true, at).ifPresent(limits::add);
@@ -286,8 +381,7 @@ public final class WindowSolver {
   }
 
   private Limits speed(CutsOfOperations.Kept operation, Changed changed, double rpm) {
-    DoubleFunction<Changed> at =
-        factor -> new Changed(factor, changed.depthUm(), factor, changed.step(), changed.sheet());
+    DoubleFunction<Changed> at = factor -> changed.withFeed(factor).withSpeed(factor);
     List<Limit> limits = new ArrayList<>();
     // The rule speaks below and above: the edges lie around a speed at which it is silent.
     Optional<Double> silent = silent(operation, "surface-speed-off", at);
@@ -338,6 +432,12 @@ public final class WindowSolver {
       double unit,
       int halvings) {
     if (speaks(operation, rule, at.apply(lower ? least : most)) == Speaks.NOT) {
+      return Optional.empty();
+    }
+    // Blocks of another class that are too short by themselves set this one no limit.
+    if (BY_TIME.contains(rule)
+        && at.apply(1).only().isPresent()
+        && speaks(operation, rule, at.apply(lower ? most : least)) != Speaks.NOT) {
       return Optional.empty();
     }
     double likely = edge(operation, rule, lower, at, least, most, Speaks.LIKELY, halvings);
@@ -420,7 +520,10 @@ public final class WindowSolver {
                   event instanceof Cut cut && cut.inContact()
                       ? Optional.of(cut.move())
                       : Optional.empty();
-              if (move.isPresent() && move.get().isFeed() && planned.ofThisMove().isPresent()) {
+              if (move.isPresent()
+                  && move.get().isFeed()
+                  && changed.concerns(move.get())
+                  && planned.ofThisMove().isPresent()) {
                 double commanded = move.get().feedMmPerMin().orElse(0);
                 mm[0] += move.get().lengthMm();
                 mm[1] +=
@@ -428,8 +531,7 @@ public final class WindowSolver {
                         * planned.ofThisMove().get().shareBelow(commanded * (1 - 1e-6));
               }
             });
-    Changed other =
-        new Changed(factor, changed.depthUm(), changed.speed(), changed.step(), changed.sheet());
+    Changed other = changed.withFeed(factor);
     for (Event event : operation.moves) {
       planner.accept(changed(event, other));
     }
@@ -440,43 +542,89 @@ public final class WindowSolver {
 
   // Remedies.
 
+  /** Tells whether a change opens what is closed. */
+  private interface Opens {
+    boolean test(Changed changed);
+  }
+
   private List<Remedy> remedies(
-      CutsOfOperations.Kept operation, Changed asIs, Tool tool, Limits closed, double rpm) {
+      CutsOfOperations.Kept operation,
+      Changed asIs,
+      Tool tool,
+      Limits feeds,
+      Optional<Limits> depths,
+      double rpm) {
     List<Remedy> remedies = new ArrayList<>();
-    shrink(operation, asIs, tool, ToolKeys.EDGE_RADIUS, LengthBand::um, "µm")
+    if (feeds.closed()) {
+      Opens opens = changed -> !feeds(operation, changed, 1, ROUGH_HALVINGS).closed();
+      remedies.addAll(remedies(FEED, asIs, tool, feeds, rpm, opens));
+      oneFeed(operation, asIs).ifPresent(remedies::add);
+    }
+    if (depths.filter(Limits::closed).isPresent()) {
+      Opens opens = changed -> !depth(operation, changed).closed();
+      remedies.addAll(remedies(DEPTH, asIs, tool, depths.get(), rpm, opens));
+      opened(factor -> Optional.of(asIs.withFeed(factor)), 1, 0.01, opens)
+          .ifPresent(factor -> remedies.add(new Remedy(DEPTH, "all feeds", 1, factor, "times")));
+    }
+    return remedies;
+  }
+
+  private List<Remedy> remedies(
+      String what, Changed asIs, Tool tool, Limits closed, double rpm, Opens opens) {
+    List<Remedy> remedies = new ArrayList<>();
+    shrink(what, asIs, tool, ToolKeys.EDGE_RADIUS, LengthBand::um, "µm", opens)
         .ifPresent(remedies::add);
-    shrink(operation, asIs, tool, ToolKeys.RUNOUT, LengthBand::um, "µm").ifPresent(remedies::add);
-    shrink(operation, asIs, tool, ToolKeys.NECK_LENGTH, length -> Band.ofExact(length.mm()), "mm")
+    shrink(what, asIs, tool, ToolKeys.RUNOUT, LengthBand::um, "µm", opens).ifPresent(remedies::add);
+    shrink(what, asIs, tool, ToolKeys.NECK_LENGTH, length -> Band.ofExact(length.mm()), "mm", opens)
         .ifPresent(remedies::add);
     String upper = closed.upper().orElseThrow().rule();
     if (upper.equals("flex-exceeds-step")) {
-      opened(
-              operation,
-              factor -> Optional.of(new Changed(1, asIs.depthUm(), 1, factor, asIs.sheet())),
-              1,
-              100)
-          .ifPresent(factor -> remedies.add(new Remedy("height of the steps", 1, factor, "times")));
+      opened(factor -> Optional.of(asIs.withStep(factor)), 1, 100, opens)
+          .ifPresent(
+              factor -> remedies.add(new Remedy(what, "height of the steps", 1, factor, "times")));
     }
     if (upper.equals("blocks-starve") || upper.equals(ACCELERATION)) {
       // At the same feed per tooth a slower spindle asks for a slower feed.
-      opened(
-              operation,
-              factor -> Optional.of(new Changed(1, asIs.depthUm(), factor, 1, asIs.sheet())),
-              1,
-              0.01)
-          .ifPresent(factor -> remedies.add(new Remedy("speed", rpm, rpm * factor, "rpm")));
+      opened(factor -> Optional.of(asIs.withSpeed(factor)), 1, 0.01, opens)
+          .ifPresent(factor -> remedies.add(new Remedy(what, "speed", rpm, rpm * factor, "rpm")));
     }
     remedies.sort(Comparator.comparingDouble(Remedy::ratio));
     return remedies;
   }
 
-  private <T> Optional<Remedy> shrink(
-      CutsOfOperations.Kept operation,
+  /** Where several feeds close the window together: the one feed nearest to most of the cuts'. */
+  private Optional<Remedy> oneFeed(CutsOfOperations.Kept operation, Changed asIs) {
+    double feed = mostOf(operation.mmByFeed);
+    if (operation.mmByFeed.size() < 2) {
+      return Optional.empty();
+    }
+    Limits one = feeds(operation, asIs.atOneFeed(feed), feed, ROUGH_HALVINGS);
+    if (one.closed()) {
+      return Optional.empty();
+    }
+    double least = one.lower().map(Limit::likely).orElse(0.0);
+    double most = one.upper().map(Limit::likely).orElse(Double.POSITIVE_INFINITY);
+    return Optional.of(
+        new Remedy(
+            FEED,
+            "one feed for all moves but straight down",
+            feed,
+            Math.min(most, Math.max(least, feed)),
+            "mm/min"));
+  }
+
+  private static double mostOf(Map<Double, Double> mmByFeed) {
+    return mmByFeed.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
+  }
+
+  private static <T> Optional<Remedy> shrink(
+      String what,
       Changed asIs,
       Tool tool,
       Key<T> key,
       java.util.function.Function<T, Band> read,
-      String unit) {
+      String unit,
+      Opens opens) {
     Optional<Band> value = tool.get(key).map(read);
     if (value.isEmpty() || value.get().typical() <= 0) {
       return Optional.empty();
@@ -485,11 +633,7 @@ public final class WindowSolver {
         factor -> {
           try {
             return Optional.of(
-                new Changed(
-                    1,
-                    asIs.depthUm(),
-                    1,
-                    1,
+                asIs.withSheet(
                     asIs.sheet()
                         .withOverride(tool.path(key), text(value.get().scale(factor), unit))));
           } catch (SheetException e) {
@@ -497,11 +641,15 @@ public final class WindowSolver {
             return Optional.empty();
           }
         };
-    return opened(operation, at, 1, 0.01)
+    return opened(at, 1, 0.01, opens)
         .map(
             factor ->
                 new Remedy(
-                    tool.path(key), value.get().typical(), value.get().typical() * factor, unit));
+                    what,
+                    tool.path(key),
+                    value.get().typical(),
+                    value.get().typical() * factor,
+                    unit));
   }
 
   private static String text(Band band, String unit) {
@@ -530,11 +678,8 @@ public final class WindowSolver {
   }
 
   /** The factor, from one towards another, from which on the feed has room. */
-  private Optional<Double> opened(
-      CutsOfOperations.Kept operation,
-      DoubleFunction<Optional<Changed>> at,
-      double from,
-      double towards) {
+  private static Optional<Double> opened(
+      DoubleFunction<Optional<Changed>> at, double from, double towards, Opens opens) {
     double shut = from;
     double open = towards;
     // What the sheet does not allow is not tried: the way is walked in steps first.
@@ -545,7 +690,7 @@ public final class WindowSolver {
       if (changed.isEmpty()) {
         break;
       }
-      if (opens(operation, changed.get())) {
+      if (opens.test(changed.get())) {
         open = next;
         found = true;
       } else {
@@ -558,17 +703,13 @@ public final class WindowSolver {
     for (int k = 0; k < ROUGH_HALVINGS; k++) {
       double middle = Math.sqrt(shut * open);
       Optional<Changed> changed = at.apply(middle);
-      if (changed.isPresent() && opens(operation, changed.get())) {
+      if (changed.isPresent() && opens.test(changed.get())) {
         open = middle;
       } else {
         shut = middle;
       }
     }
     return Optional.of(open);
-  }
-
-  private boolean opens(CutsOfOperations.Kept operation, Changed changed) {
-    return !feeds(operation, changed, 1, ROUGH_HALVINGS).closed();
   }
 
   // Curves.
@@ -585,8 +726,7 @@ public final class WindowSolver {
       List<Point> points = new ArrayList<>();
       for (int k = 0; k < DEPTHS_DRAWN; k++) {
         double um = from * StrictMath.pow(to / from, (double) k / (DEPTHS_DRAWN - 1));
-        DoubleFunction<Changed> at =
-            factor -> new Changed(factor, OptionalDouble.of(um), asIs.speed(), 1, asIs.sheet());
+        DoubleFunction<Changed> at = factor -> asIs.withDepthUm(um).withFeed(factor);
         Optional<Limit> limit =
             limit(operation, rule, lower, at, LEAST_FACTOR, MOST_FACTOR, feed, ROUGH_HALVINGS);
         points.add(
@@ -631,10 +771,16 @@ public final class WindowSolver {
         new RuleContext(
             rule.info(), Map.of(), changed.sheet(), kept.stages(), collector, file -> ""),
         subscriptions);
-    for (Event event : BY_TIME.contains(name) ? operation.moves : operation.cuts) {
-      subscriptions.accept(changed(event, changed));
+    boolean byTime = BY_TIME.contains(name);
+    for (Event event : byTime ? operation.moves : operation.cuts) {
+      // What is cut by moves of other classes is not asked about; what parts stretches stays.
+      boolean others = event instanceof Cut cut && cut.inContact() && !changed.concerns(cut.move());
+      if (byTime || !others) {
+        subscriptions.accept(changed(event, changed));
+      }
     }
-    if (name.equals("flex-exceeds-step")) {
+    boolean levels = changed.only().isEmpty() || changed.only().get() == MoveClass.LEVEL;
+    if (name.equals("flex-exceeds-step") && levels) {
       for (StepFound step : kept.steps()) {
         if (concerns(step, operation.number)) {
           subscriptions.accept(higher(step, changed.step()));
@@ -706,11 +852,28 @@ public final class WindowSolver {
         cut.runsAtLevel(),
         cut.passId(),
         cut.feature(),
-        cut.removal());
+        taken(cut, changed));
+  }
+
+  private static Removal taken(Cut cut, Changed changed) {
+    Removal removal = cut.removal();
+    return changed.taken() == 1
+            || MoveClass.of(cut.move()) != MoveClass.CONTOUR
+            || removal.deepestPm() == 0
+        ? removal
+        : new Removal(
+            removal.areaMm2(),
+            removal.volumeMm3(),
+            Math.max(1, Math.round(removal.deepestPm() * changed.taken())),
+            removal.contactShare(),
+            removal.widest());
   }
 
   private static Move changed(Move move, Changed changed) {
-    boolean sameFeed = changed.feed() == 1 || move.feedMmPerMin().isEmpty();
+    boolean sameFeed =
+        (changed.feed() == 1 && changed.oneFeed().isEmpty())
+            || move.feedMmPerMin().isEmpty()
+            || !changed.concerns(move);
     if (sameFeed && changed.speed() == 1) {
       return move;
     }
@@ -727,7 +890,14 @@ public final class WindowSolver {
         move.lengthMm(),
         sameFeed
             ? move.feedMmPerMin()
-            : OptionalDouble.of(move.feedMmPerMin().getAsDouble() * changed.feed()),
+            : OptionalDouble.of(
+                (MoveClass.of(move) == MoveClass.DOWN
+                            ? move.feedMmPerMin()
+                            : changed.oneFeed().isPresent()
+                                ? changed.oneFeed()
+                                : move.feedMmPerMin())
+                        .getAsDouble()
+                    * changed.feed()),
         move.exactStop());
   }
 

@@ -2,9 +2,18 @@ package hairline.checks.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
+import java.util.Objects;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -77,6 +86,73 @@ class WindowCommandTest {
         .contains("chip-below-minimum: feed above", "flex-exceeds-wall: feed below")
         .contains("programmed: 400 mm/min");
     assertThat(Files.readString(svg)).doesNotContain("\u202e", "http://www.w3.org/1999/xlink");
+  }
+
+  @Test
+  void theJsonHoldsToItsSchemaAndHostileTextStaysText() throws Exception {
+    String text;
+    try (InputStream in =
+        Objects.requireNonNull(
+            hairline.checks.report.WindowFormat.class.getResourceAsStream("window.schema.json"))) {
+      text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+    String id = "urn:hairline:window:1";
+    Schema schema =
+        SchemaRegistry.withDefaultDialect(
+                SpecificationVersion.DRAFT_2020_12, b -> b.schemas(Map.of(id, text)))
+            .getSchema(SchemaLocation.of(id));
+    String hostile = program("<b>&\u202e\u001b[31m\"'.nc", terraces());
+    Ran ran = Ran.of("window", SHEET, "--format=json", hostile);
+    assertThat(ran.status()).isZero();
+    assertThat(schema.validate(ran.out(), InputFormat.JSON)).isEmpty();
+    assertThat(ran.out())
+        .doesNotContain("\u202e", "\u001b")
+        .contains("\"by\" : \"acceleration\"", "\"isRule\" : false", "\"moves\" : \"down\"");
+    Ran closed =
+        Ran.of(
+            "window",
+            SHEET,
+            "--set=tools.3.max_feed_per_tooth=1.2 um",
+            "--format=json",
+            program("part.nc", terraces()));
+    assertThat(schema.validate(closed.out(), InputFormat.JSON)).isEmpty();
+    assertThat(closed.out())
+        .contains(
+            "\"closed\" : true", "\"what\" : \"tools.3.edge_radius\"", "\"value\" : \"1.2 um\"");
+    assertThat(schema.validate("{\"schemaVersion\": \"1.0\"}", InputFormat.JSON)).isNotEmpty();
+    Ran nothing = Ran.of("window", "--format=json", program("none.nc", "G21 G90\nM30\n"));
+    assertThat(schema.validate(nothing.out(), InputFormat.JSON)).isEmpty();
+  }
+
+  /** A straight program of contours: no level, and yet a window, in words and drawn. */
+  @Test
+  void contoursHaveAWindow() throws Exception {
+    StringBuilder text = new StringBuilder("G21 G90 G17 G94 G54\nT3 M6\nS50000 M3\n");
+    text.append("G0 G43 H3 X-3. Y0. Z1.\nZ-0.01\n");
+    for (int k = 0; k < 20; k++) {
+      text.append("G1 X").append(-2.8 + k * 0.3).append(k % 2 == 0 ? " Z-0.02" : " Z-0.01");
+      text.append(" F300.\n");
+    }
+    String program = program("contour.nc", text.append("G0 Z1.\nM5\nM30\n").toString());
+    Path svg = folder.resolve("contour.svg");
+    Ran ran = Ran.of("window", SHEET, "--svg=" + svg, program);
+    String said = ran.out().replaceAll("\\s+", " ");
+    assertThat(said)
+        .contains("all feed moves: along, Z varying")
+        .contains("depth taken along, Z varying: ")
+        .contains("largest as programmed 20 µm; all of them together");
+    assertThat(Files.readString(svg))
+        .contains(
+            "limits of the feed at the depths programmed", "chip-above-limit: feed below 1200");
+  }
+
+  @Test
+  void itSaysWhatAccelerationMeans() throws IOException {
+    String means = "stays below";
+    assertThat(Ran.of("window", "--help").out()).contains("acceleration is no rule", means);
+    assertThat(
+            Ran.of("window", SHEET, program("part.nc", terraces())).out().replaceAll("\\s+", " "))
+        .contains("acceleration is no rule's limit", "more than half of the length that is cut");
   }
 
   @Test
