@@ -64,6 +64,9 @@ public final class StepDiffers implements Rule {
     on.event(
         PartLeft.class,
         part -> {
+          if (part.surfaces().isEmpty()) {
+            context.notChecked("nothing of the part is cut", part.at());
+          }
           for (SurfaceLeft surface : part.surfaces()) {
             // All features: a smaller one within another has its cells for itself.
             for (FeatureFloors floors : surface.floors(context.setup().features())) {
