@@ -8,6 +8,7 @@ import hairline.checks.rules.Timings;
 import hairline.checks.stock.SurfaceWanted;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -181,6 +182,69 @@ final class CheckCommand implements Action {
     return verbose;
   }
 
+  /** Takes the usual options as the annotations above have them, each once. */
+  UsualLine.Taker taker() {
+    return new UsualLine.Taker() {
+      @Override
+      public void path(String path) {
+        paths.add(path);
+      }
+
+      @Override
+      public boolean flag(String option) {
+        boolean before;
+        switch (option) {
+          case "-q", "--quiet" -> {
+            before = quiet;
+            quiet = true;
+          }
+          case "-v", "--verbose" -> {
+            before = verbose;
+            verbose = true;
+          }
+          case "--summary" -> {
+            before = summary;
+            summary = true;
+          }
+          case "--timings" -> {
+            before = timings;
+            timings = true;
+          }
+          case "--allow-unread" -> {
+            before = allowUnread;
+            allowUnread = true;
+          }
+          default -> before = true;
+        }
+        return !before;
+      }
+
+      @Override
+      public boolean option(String name, String value) {
+        boolean known = true;
+        switch (name) {
+          case "--setup" -> setup = value;
+          case "--only" -> only.addAll(UsualLine.names(value));
+          case "--skip" -> skip.addAll(UsualLine.names(value));
+          case "-j", "--jobs" -> {
+            known = jobs == null;
+            jobs = value;
+          }
+          case "--format" -> {
+            known = named(ReportFormat.values(), value).isPresent();
+            format = named(ReportFormat.values(), value).orElse(format);
+          }
+          case "--fail-on" -> {
+            known = named(FailOn.values(), value).isPresent();
+            failOn = named(FailOn.values(), value).orElse(failOn);
+          }
+          default -> known = false;
+        }
+        return known;
+      }
+    };
+  }
+
   @Override
   public ExitStatus run(Streams streams, Messages messages) throws Failed {
     if (paths.isEmpty()) {
@@ -227,6 +291,10 @@ final class CheckCommand implements Action {
       }
       return run.status().and(open.status());
     }
+  }
+
+  private static <E> Optional<E> named(E[] all, String name) {
+    return Arrays.stream(all).filter(one -> one.toString().equals(name)).findFirst();
   }
 
   /** What is to be seen of the part left. */

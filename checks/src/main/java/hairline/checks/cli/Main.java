@@ -89,6 +89,11 @@ public final class Main {
 
   private static ExitStatus command(Streams streams, Messages messages, String... args)
       throws Failed {
+    Optional<CheckCommand> usual = UsualLine.check(args);
+    if (usual.isPresent()) {
+      messages.verbose(usual.get().verbose());
+      return usual.get().run(streams, messages);
+    }
     PrintWriter out =
         new PrintWriter(new OutputStreamWriter(streams.out(), StandardCharsets.UTF_8));
     CommandLine line = line();

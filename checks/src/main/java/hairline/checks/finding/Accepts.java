@@ -48,21 +48,30 @@ public final class Accepts {
 
   /** The reason why a finding of this rule at this place is accepted, if it is. */
   public Optional<String> reasonFor(String rule, Place at) {
+    Optional<Accept> accept = accept(rule, at);
+    accept.ifPresent(used::add);
+    return accept.flatMap(Accept::reason);
+  }
+
+  /** The same of a finding that is not told yet: the comment does not count as needed for it. */
+  Optional<String> reasonAhead(String rule, Place at) {
+    return accept(rule, at).flatMap(Accept::reason);
+  }
+
+  private Optional<Accept> accept(String rule, Place at) {
     if (all.isEmpty()) {
       return Optional.empty();
     }
     for (Accept accept : byLine.getOrDefault(new Line(at.file(), at.line()), List.of())) {
       if (accept.rule().equals(rule)) {
-        used.add(accept);
-        return accept.reason();
+        return Optional.of(accept);
       }
     }
     for (Accept accept : untilEnd) {
       if (accept.rule().equals(rule)
           && accept.at().file() == at.file()
           && accept.at().line() <= at.line()) {
-        used.add(accept);
-        return accept.reason();
+        return Optional.of(accept);
       }
     }
     return Optional.empty();

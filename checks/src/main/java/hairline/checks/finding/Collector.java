@@ -55,6 +55,17 @@ public final class Collector {
     ofThisBlock.add(occurrence);
   }
 
+  /** The same, whose texts are made only if it may be the first or the worst of its group. */
+  public void report(Occurrence.Builder occurrence) {
+    Occurrence wordless = occurrence.wordless();
+    Group group = groups.get(key(wordless, accepts.reasonAhead(wordless.rule(), wordless.at())));
+    ofThisBlock.add(group != null && !group.isWorse(wordless) ? wordless : occurrence.build());
+  }
+
+  private static Key key(Occurrence occurrence, Optional<String> accepted) {
+    return new Key(occurrence.rule(), occurrence.operation(), occurrence.cause(), accepted);
+  }
+
   /** Ends a block: what explains away within it is known now. */
   public void endBlock() {
     if (ofThisBlock.isEmpty()) {
@@ -108,8 +119,7 @@ public final class Collector {
   }
 
   private void group(Occurrence occurrence) {
-    Optional<String> accepted = accepts.reasonFor(occurrence.rule(), occurrence.at());
-    Key key = new Key(occurrence.rule(), occurrence.operation(), occurrence.cause(), accepted);
+    Key key = key(occurrence, accepts.reasonFor(occurrence.rule(), occurrence.at()));
     Group group = groups.get(key);
     if (group != null) {
       group.add(occurrence);
@@ -189,10 +199,14 @@ public final class Collector {
     void add(Occurrence next) {
       count++;
       last = next.at();
-      int byLevel = next.level().compareTo(worst.level());
-      if (byLevel > 0 || (byLevel == 0 && next.severity() > worst.severity())) {
+      if (isWorse(next)) {
         worst = next;
       }
+    }
+
+    boolean isWorse(Occurrence next) {
+      int byLevel = next.level().compareTo(worst.level());
+      return byLevel > 0 || (byLevel == 0 && next.severity() > worst.severity());
     }
 
     Finding finding(Key key) {

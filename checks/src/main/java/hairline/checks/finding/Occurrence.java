@@ -4,6 +4,7 @@ import hairline.checks.motion.Place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * A rule speaking once, before grouping.
@@ -38,6 +39,11 @@ public record Occurrence(
 
   /** Starts one. */
   public static Builder of(String rule, Level level, Place at, String message) {
+    return new Builder(rule, level, at, () -> message);
+  }
+
+  /** Starts one whose message is asked for only where somebody will read it. */
+  public static Builder of(String rule, Level level, Place at, Supplier<String> message) {
     return new Builder(rule, level, at, message);
   }
 
@@ -46,15 +52,15 @@ public record Occurrence(
     private final String rule;
     private final Level level;
     private final Place at;
-    private final String message;
-    private final List<String> facts = new ArrayList<>();
+    private final Supplier<String> message;
+    private final List<Supplier<String>> facts = new ArrayList<>();
     private final List<Figure> figures = new ArrayList<>();
-    private Optional<String> cure = Optional.empty();
+    private Optional<Supplier<String>> cure = Optional.empty();
     private int operation;
     private String cause = "";
     private double severity;
 
-    private Builder(String rule, Level level, Place at, String message) {
+    private Builder(String rule, Level level, Place at, Supplier<String> message) {
       this.rule = rule;
       this.level = level;
       this.at = at;
@@ -63,12 +69,24 @@ public record Occurrence(
 
     /** A sentence of arithmetic, or where the allowed figure comes from. */
     public Builder fact(String fact) {
+      facts.add(() -> fact);
+      return this;
+    }
+
+    /** The same, asked for only where somebody will read it. */
+    public Builder fact(Supplier<String> fact) {
       facts.add(fact);
       return this;
     }
 
     /** What would cure it. */
     public Builder cure(String what) {
+      cure = Optional.of(() -> what);
+      return this;
+    }
+
+    /** The same, asked for only where somebody will read it. */
+    public Builder cure(Supplier<String> what) {
       cure = Optional.of(what);
       return this;
     }
@@ -100,7 +118,22 @@ public record Occurrence(
     /** The occurrence. */
     public Occurrence build() {
       return new Occurrence(
-          rule, level, at, message, facts, cure, figures, operation, cause, severity);
+          rule,
+          level,
+          at,
+          message.get(),
+          facts.stream().map(Supplier::get).toList(),
+          cure.map(Supplier::get),
+          figures,
+          operation,
+          cause,
+          severity);
+    }
+
+    /** The occurrence without its texts and figures: one that is only counted. */
+    Occurrence wordless() {
+      return new Occurrence(
+          rule, level, at, "", List.of(), Optional.empty(), List.of(), operation, cause, severity);
     }
   }
 }

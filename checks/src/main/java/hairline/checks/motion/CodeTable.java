@@ -23,11 +23,32 @@ final class CodeTable {
    */
   CodeTable(Map<String, Meaning> sheet) {
     this.sheet = new HashMap<>(sheet);
-    for (int tenths = 0; tenths < LIMIT; tenths++) {
-      String number = number(tenths);
-      gOnSheet[tenths] = sheet.containsKey("G" + number);
-      mOnSheet[tenths] = sheet.containsKey("M" + number);
+    for (String code : sheet.keySet()) {
+      int tenths = tenths(code);
+      if (tenths >= 0 && code.equals(text('G', tenths))) {
+        gOnSheet[tenths] = true;
+      } else if (tenths >= 0 && code.equals(text('M', tenths))) {
+        mOnSheet[tenths] = true;
+      }
     }
+  }
+
+  /** Ten times the number behind the letter, its point left out; -1 for anything else. */
+  private static int tenths(String code) {
+    int tenths = 0;
+    boolean point = false;
+    for (int i = 1; i < code.length(); i++) {
+      char c = code.charAt(i);
+      if (c == '.' && !point) {
+        point = true;
+      } else if (c >= '0' && c <= '9' && tenths < LIMIT) {
+        tenths = 10 * tenths + c - '0';
+      } else {
+        return -1;
+      }
+    }
+    tenths = point ? tenths : 10 * tenths;
+    return tenths < LIMIT ? tenths : -1;
   }
 
   private static @Nullable Code[] byTenths(char letter) {

@@ -85,28 +85,30 @@ public final class ChipBelowMinimum implements Rule {
         .occurrence(
             below,
             tooth.cut().at(),
-            "largest chip "
-                + Bands.um(chip.chipUm(), minimumUm.typical())
-                + ", minimum "
-                + Bands.um(minimumUm)
-                + " ("
-                + Bands.with(ratio, "")
-                + " × edge radius "
-                + Bands.um(edgeUm)
-                + ")")
+            () ->
+                "largest chip "
+                    + Bands.um(chip.chipUm(), minimumUm.typical())
+                    + ", minimum "
+                    + Bands.um(minimumUm)
+                    + " ("
+                    + Bands.with(ratio, "")
+                    + " × edge radius "
+                    + Bands.um(edgeUm)
+                    + ")")
         .ifPresent(
             occurrence -> {
               double enough = enoughFeed(tooth, chip, minimumUm.typical());
               context.report(
                   occurrence
-                      .fact(tooth.arithmetic())
-                      .fact(thickness(tooth, chip))
+                      .fact(tooth::arithmetic)
+                      .fact(() -> thickness(tooth, chip))
                       .fact(
-                          "edge radius from "
-                              + tooth.tool().path(ToolKeys.EDGE_RADIUS)
-                              + ", ratio from "
-                              + MaterialKeys.MINIMUM_CHIP_RATIO.path())
-                      .cure(tooth.feedWord(enough) + " or more at this speed makes a chip")
+                          () ->
+                              "edge radius from "
+                                  + tooth.tool().path(ToolKeys.EDGE_RADIUS)
+                                  + ", ratio from "
+                                  + MaterialKeys.MINIMUM_CHIP_RATIO.path())
+                      .cure(() -> tooth.feedWord(enough) + " or more at this speed makes a chip")
                       .figure("chip", chip.chipUm().typical(), "µm")
                       .figure("minimum", minimumUm.typical(), "µm")
                       .figure("feedPerTooth", tooth.feedPerToothUm(), "µm")

@@ -42,12 +42,14 @@ public final class DepthBelowEdgeRadius implements Rule {
                     .occurrence(
                         Band.ofExact(depthPm / 1e6).below(edgeUm),
                         cut.at(),
-                        "depth " + Quantities.um(depthPm) + ", edge radius " + Bands.um(edgeUm))
+                        () ->
+                            "depth " + Quantities.um(depthPm) + ", edge radius " + Bands.um(edgeUm))
                     .ifPresent(
                         occurrence ->
                             context.report(
                                 occurrence
-                                    .fact("edge radius from " + tool.path(ToolKeys.EDGE_RADIUS))
+                                    .fact(
+                                        () -> "edge radius from " + tool.path(ToolKeys.EDGE_RADIUS))
                                     .cure("a deeper pass, or a sharper tool")
                                     .figure("depth", depthPm / 1e6, "µm")
                                     .figure("edgeRadius", edgeUm.typical(), "µm")

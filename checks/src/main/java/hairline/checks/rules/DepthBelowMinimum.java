@@ -46,25 +46,27 @@ public final class DepthBelowMinimum implements Rule {
         .occurrence(
             Band.ofExact(depthPm / 1e6).below(minimumUm),
             cut.at(),
-            "depth "
-                + Quantities.um(depthPm)
-                + ", minimum chip of the end edge "
-                + Bands.um(minimumUm)
-                + " ("
-                + Bands.with(ratio.get(), "")
-                + " × edge radius "
-                + Bands.um(edgeUm.get())
-                + ")")
+            () ->
+                "depth "
+                    + Quantities.um(depthPm)
+                    + ", minimum chip of the end edge "
+                    + Bands.um(minimumUm)
+                    + " ("
+                    + Bands.with(ratio.get(), "")
+                    + " × edge radius "
+                    + Bands.um(edgeUm.get())
+                    + ")")
         .ifPresent(
             occurrence ->
                 context.report(
                     occurrence
                         .fact(
-                            "edge radius from "
-                                + tool.path(ToolKeys.EDGE_RADIUS)
-                                + ", ratio from "
-                                + MaterialKeys.MINIMUM_CHIP_RATIO.path())
-                        .cure("a depth above " + Bands.um(minimumUm) + ", or a sharper tool")
+                            () ->
+                                "edge radius from "
+                                    + tool.path(ToolKeys.EDGE_RADIUS)
+                                    + ", ratio from "
+                                    + MaterialKeys.MINIMUM_CHIP_RATIO.path())
+                        .cure(() -> "a depth above " + Bands.um(minimumUm) + ", or a sharper tool")
                         .figure("depth", depthPm / 1e6, "µm")
                         .figure("minimum", minimumUm.typical(), "µm")
                         .operation(cut.move().modes().operation())

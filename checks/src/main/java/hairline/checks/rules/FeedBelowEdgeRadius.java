@@ -45,17 +45,21 @@ public final class FeedBelowEdgeRadius implements Rule {
         .occurrence(
             Band.ofExact(feedUm).below(edgeUm),
             tooth.cut().at(),
-            "feed per tooth "
-                + Quantities.um(feedUm, edgeUm.typical())
-                + ", edge radius "
-                + Bands.um(edgeUm))
+            () ->
+                "feed per tooth "
+                    + Quantities.um(feedUm, edgeUm.typical())
+                    + ", edge radius "
+                    + Bands.um(edgeUm))
         .ifPresent(
             occurrence ->
                 context.report(
                     occurrence
-                        .fact(tooth.arithmetic())
-                        .fact("edge radius from " + tooth.tool().path(ToolKeys.EDGE_RADIUS))
-                        .cure(tooth.feedWord(enough) + " or more at this speed, or a sharper edge")
+                        .fact(tooth::arithmetic)
+                        .fact(() -> "edge radius from " + tooth.tool().path(ToolKeys.EDGE_RADIUS))
+                        .cure(
+                            () ->
+                                tooth.feedWord(enough)
+                                    + " or more at this speed, or a sharper edge")
                         .figure("feedPerTooth", feedUm, "µm")
                         .figure("edgeRadius", edgeUm.typical(), "µm")
                         .figure("feedThatWouldDo", enough, "mm/min")

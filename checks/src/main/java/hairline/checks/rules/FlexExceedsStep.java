@@ -54,10 +54,12 @@ public final class FlexExceedsStep implements Rule {
               && load.force() instanceof CuttingForce.Cutting force
               && floors.size() < MOST_LEVELS) {
             FloorError error = load.flex().floorError(force, load.mill().floorRadiusMm());
-            floors.merge(
-                tooth.cut().levelId(),
-                new Floor(error, load, force, load.arithmetic(tooth, force)),
-                FlexExceedsStep::larger);
+            Floor known = floors.get(tooth.cut().levelId());
+            if (known == null || isLarger(error, known.error())) {
+              floors.put(
+                  tooth.cut().levelId(),
+                  new Floor(error, load, force, load.arithmetic(tooth, force)));
+            }
           }
         });
     on.event(
@@ -68,10 +70,8 @@ public final class FlexExceedsStep implements Rule {
                 .ifPresent(share -> judge(context, floors, step, share)));
   }
 
-  private static Floor larger(Floor a, Floor b) {
-    return Math.abs(b.error().deeperUm().typical()) > Math.abs(a.error().deeperUm().typical())
-        ? b
-        : a;
+  private static boolean isLarger(FloorError one, FloorError other) {
+    return Math.abs(one.deeperUm().typical()) > Math.abs(other.deeperUm().typical());
   }
 
   private static void judge(
@@ -103,12 +103,13 @@ public final class FlexExceedsStep implements Rule {
         .occurrence(
             over,
             step.at(),
-            "the tool's flex changes the step of "
-                + Quantities.um(step.heightPm())
-                + " by "
-                + Bands.um(errorUm, allowedUm)
-                + ", allowed "
-                + Quantities.um(allowedUm))
+            () ->
+                "the tool's flex changes the step of "
+                    + Quantities.um(step.heightPm())
+                    + " by "
+                    + Bands.um(errorUm, allowedUm)
+                    + ", allowed "
+                    + Quantities.um(allowedUm))
         .ifPresent(
             occurrence -> {
               occurrence

@@ -82,38 +82,41 @@ public final class FlexExceedsWall implements Rule {
         .occurrence(
             over,
             tooth.cut().at(),
-            "the tool flexes sideways by "
-                + Bands.um(flexUm, allowedUm)
-                + ", allowed "
-                + Quantities.um(allowedUm)
-                + "; "
-                + side)
+            () ->
+                "the tool flexes sideways by "
+                    + Bands.um(flexUm, allowedUm)
+                    + ", allowed "
+                    + Quantities.um(allowedUm)
+                    + "; "
+                    + side)
         .ifPresent(
             occurrence ->
                 context.report(
                     occurrence
-                        .fact(load.arithmetic(tooth, force))
+                        .fact(() -> load.arithmetic(tooth, force))
                         .fact(
-                            "allowed is "
-                                + LimitKeys.FLEX_SHARE.path()
-                                + " "
-                                + Quantities.significant(share, 4)
-                                + " of "
-                                + JobKeys.WALL_TOLERANCE.path()
-                                + " ±"
-                                + Quantities.um(toleranceUm))
+                            () ->
+                                "allowed is "
+                                    + LimitKeys.FLEX_SHARE.path()
+                                    + " "
+                                    + Quantities.significant(share, 4)
+                                    + " of "
+                                    + JobKeys.WALL_TOLERANCE.path()
+                                    + " ±"
+                                    + Quantities.um(toleranceUm))
                         .cure(
-                            load.neckThatWouldDo(
-                                        beam ->
-                                            new Flex(
-                                                    beam,
-                                                    load.flex().youngsModulusGPa(),
-                                                    load.flex().forceAtMm())
-                                                .sidewaysUm(force)
-                                                .typical(),
-                                        allowedUm)
-                                    .orElse("a stiffer tool")
-                                + ", a lower force, or a last pass at a thin strip")
+                            () ->
+                                load.neckThatWouldDo(
+                                            beam ->
+                                                new Flex(
+                                                        beam,
+                                                        load.flex().youngsModulusGPa(),
+                                                        load.flex().forceAtMm())
+                                                    .sidewaysUm(force)
+                                                    .typical(),
+                                            allowedUm)
+                                        .orElse("a stiffer tool")
+                                    + ", a lower force, or a last pass at a thin strip")
                         .figure("flex", flexUm.typical(), "µm")
                         .figure("flexLow", flexUm.low(), "µm")
                         .figure("allowed", allowedUm, "µm")

@@ -88,13 +88,14 @@ public final class GrowthExceedsShare implements Rule {
             .occurrence(
                 beyond,
                 step.at(),
-                "spindle growth makes the step of "
-                    + Quantities.um(step.heightPm())
-                    + " "
-                    + Growths.size(told.drift(), allowed)
-                    + (Growths.deeper(told.drift()) ? " higher" : " lower")
-                    + ", allowed "
-                    + Quantities.um(allowed.um()))
+                () ->
+                    "spindle growth makes the step of "
+                        + Quantities.um(step.heightPm())
+                        + " "
+                        + Growths.size(told.drift(), allowed)
+                        + (Growths.deeper(told.drift()) ? " higher" : " lower")
+                        + ", allowed "
+                        + Quantities.um(allowed.um()))
             .orElseThrow();
     facts(told).forEach(occurrence::fact);
     occurrence

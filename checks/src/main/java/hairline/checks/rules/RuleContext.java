@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.IntFunction;
+import java.util.function.Supplier;
 
 /** What a rule has to hand during one run over one program, and where it speaks. */
 public final class RuleContext {
@@ -128,18 +129,24 @@ public final class RuleContext {
     return Occurrence.of(info.name(), level.lower(), at, message);
   }
 
+  /** The same, whose message is asked for only where somebody will read it. */
+  public Occurrence.Builder occurrence(Place at, Supplier<String> message) {
+    return Occurrence.of(info.name(), level, at, message);
+  }
+
   /** The level of a banded comparison: the whole band fails, or only the typical value; or none. */
-  public Optional<Occurrence.Builder> occurrence(Certainty certainty, Place at, String message) {
+  public Optional<Occurrence.Builder> occurrence(
+      Certainty certainty, Place at, Supplier<String> message) {
     return switch (certainty) {
       case CERTAIN -> Optional.of(occurrence(at, message));
-      case LIKELY -> Optional.of(lesserOccurrence(at, message));
+      case LIKELY -> Optional.of(Occurrence.of(info.name(), level.lower(), at, message));
       default -> Optional.empty();
     };
   }
 
   /** Speaks. */
   public void report(Occurrence.Builder occurrence) {
-    collector.report(occurrence.build());
+    collector.report(occurrence);
   }
 
   /** What other rules say of this line follows from what this one will say, later perhaps. */

@@ -58,29 +58,34 @@ public final class RunoutExceedsFeed implements Rule {
         .occurrence(
             idle,
             tooth.cut().at(),
-            "runout "
-                + Bands.um(readingUm)
-                + (two ? "" : ", between neighbouring teeth " + Quantities.um(neighbourUm))
-                + ", largest advance of a tooth across its edge "
-                + Quantities.um(radialUm))
+            () ->
+                "runout "
+                    + Bands.um(readingUm)
+                    + (two ? "" : ", between neighbouring teeth " + Quantities.um(neighbourUm))
+                    + ", largest advance of a tooth across its edge "
+                    + Quantities.um(radialUm))
         .ifPresent(
             occurrence ->
                 context.report(
                     occurrence
-                        .fact(tooth.arithmetic())
+                        .fact(tooth::arithmetic)
                         .fact(
-                            engagement
-                                .map(
-                                    e ->
-                                        "engagement: largest sine "
-                                            + Quantities.significant(e.maxSine(), 4))
-                                .orElse("width of cut not known: a full slot is the upper bound"))
-                        .fact("runout from " + tooth.tool().path(ToolKeys.RUNOUT))
+                            () ->
+                                engagement
+                                    .map(
+                                        e ->
+                                            "engagement: largest sine "
+                                                + Quantities.significant(e.maxSine(), 4))
+                                    .orElse(
+                                        "width of cut not known: a full slot is the upper bound"))
+                        .fact(() -> "runout from " + tooth.tool().path(ToolKeys.RUNOUT))
                         .cure(
-                            "a feed per tooth above "
-                                + Quantities.um(
-                                    neighbourUm / engagement.map(Engagement::maxSine).orElse(1.0))
-                                + ", or a tool clamped to less runout")
+                            () ->
+                                "a feed per tooth above "
+                                    + Quantities.um(
+                                        neighbourUm
+                                            / engagement.map(Engagement::maxSine).orElse(1.0))
+                                    + ", or a tool clamped to less runout")
                         .figure("runout", readingUm.typical(), "µm")
                         .figure("feedPerTooth", tooth.feedPerToothUm(), "µm")
                         .figure("advance", radialUm, "µm")

@@ -77,19 +77,20 @@ public final class SpeedChangedSinceMeasuring implements Rule {
         .occurrence(
             beyond,
             cut.at(),
-            "fine cut "
-                + Growths.speed(speed)
-                + ", "
-                + FineCuts.tool(cut)
-                + " measured "
-                + Growths.speed(speedThen)
-                + " at line "
-                + measuring.at().line()
-                + ": the spindle is "
-                + Growths.size(drift, allowed)
-                + (Growths.deeper(drift) ? " longer" : " shorter")
-                + " since, allowed "
-                + Quantities.um(allowed.um()))
+            () ->
+                "fine cut "
+                    + Growths.speed(speed)
+                    + ", "
+                    + FineCuts.tool(cut)
+                    + " measured "
+                    + Growths.speed(speedThen)
+                    + " at line "
+                    + measuring.at().line()
+                    + ": the spindle is "
+                    + Growths.size(drift, allowed)
+                    + (Growths.deeper(drift) ? " longer" : " shorter")
+                    + " since, allowed "
+                    + Quantities.um(allowed.um()))
         .ifPresent(
             occurrence ->
                 FineCuts.report(

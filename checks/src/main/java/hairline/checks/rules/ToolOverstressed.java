@@ -64,31 +64,35 @@ public final class ToolOverstressed implements Rule {
         .occurrence(
             over,
             tooth.cut().at(),
-            "bending stress "
-                + Bands.with(stressMPa, "MPa", allowedMPa.typical())
-                + ", allowed "
-                + Bands.with(allowedMPa, "MPa")
-                + ", half of the rupture strength")
+            () ->
+                "bending stress "
+                    + Bands.with(stressMPa, "MPa", allowedMPa.typical())
+                    + ", allowed "
+                    + Bands.with(allowedMPa, "MPa")
+                    + ", half of the rupture strength")
         .ifPresent(
             occurrence ->
                 context.report(
                     occurrence
-                        .fact(load.arithmetic(tooth, force))
+                        .fact(() -> load.arithmetic(tooth, force))
                         .fact(
-                            "largest at the "
-                                + worst.part().name().toLowerCase(java.util.Locale.ROOT)
-                                + ", "
-                                + Quantities.mm(worst.atMm())
-                                + " from the tip; strength from "
-                                + tooth.tool().path(ToolKeys.RUPTURE_STRENGTH_MPA))
+                            () ->
+                                "largest at the "
+                                    + worst.part().name().toLowerCase(java.util.Locale.ROOT)
+                                    + ", "
+                                    + Quantities.mm(worst.atMm())
+                                    + " from the tip; strength from "
+                                    + tooth.tool().path(ToolKeys.RUPTURE_STRENGTH_MPA))
                         .cure(
-                            load.neckThatWouldDo(
-                                        beam ->
-                                            beam.largestStress(load.flex().forceAtMm()).mPaPerN()
-                                                * force.tangentialN().typical(),
-                                        allowedMPa.typical())
-                                    .orElse("a stiffer tool")
-                                + ", a shallower pass, or a lower feed")
+                            () ->
+                                load.neckThatWouldDo(
+                                            beam ->
+                                                beam.largestStress(load.flex().forceAtMm())
+                                                        .mPaPerN()
+                                                    * force.tangentialN().typical(),
+                                            allowedMPa.typical())
+                                        .orElse("a stiffer tool")
+                                    + ", a shallower pass, or a lower feed")
                         .figure("stress", stressMPa.typical(), "MPa")
                         .figure("allowed", allowedMPa.typical(), "MPa")
                         .figure("force", force.tangentialN().typical(), "N")

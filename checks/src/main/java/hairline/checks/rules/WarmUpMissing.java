@@ -59,37 +59,40 @@ public final class WarmUpMissing implements Rule {
     Occurrence.Builder occurrence =
         context.occurrence(
             cut.at(),
-            "fine cut with no valid warm-up: the spindle ran "
-                + Seconds.of(run.atSpeed())
-                + speed.map(rpm -> " at " + Quantities.rpm(rpm) + " or more").orElse("")
-                + asked.map(seconds -> ", " + Seconds.of(seconds) + " asked").orElse(""));
+            () ->
+                "fine cut with no valid warm-up: the spindle ran "
+                    + Seconds.of(run.atSpeed())
+                    + speed.map(rpm -> " at " + Quantities.rpm(rpm) + " or more").orElse("")
+                    + asked.map(seconds -> ", " + Seconds.of(seconds) + " asked").orElse(""));
     warmUp
         .expiredAt()
         .ifPresent(
             at ->
                 occurrence.fact(
-                    "the last warm-up expired at "
-                        + context.line(at, cut.at())
-                        + ": the spindle stood longer than it outlives"
-                        + context
-                            .setup()
-                            .get(SpindleKeys.WARM_UP_VALID_FOR_S)
-                            .map(
-                                seconds ->
-                                    " ("
-                                        + Seconds.of(seconds)
-                                        + ", "
-                                        + SpindleKeys.WARM_UP_VALID_FOR_S.path()
-                                        + ")")
-                            .orElse("")
-                        + "; M0 and M60 count as longer"));
+                    () ->
+                        "the last warm-up expired at "
+                            + context.line(at, cut.at())
+                            + ": the spindle stood longer than it outlives"
+                            + context
+                                .setup()
+                                .get(SpindleKeys.WARM_UP_VALID_FOR_S)
+                                .map(
+                                    seconds ->
+                                        " ("
+                                            + Seconds.of(seconds)
+                                            + ", "
+                                            + SpindleKeys.WARM_UP_VALID_FOR_S.path()
+                                            + ")")
+                                .orElse("")
+                            + "; M0 and M60 count as longer"));
     run.from()
         .ifPresent(
             from ->
                 occurrence.fact(
-                    "counted from "
-                        + context.line(from, cut.at())
-                        + " on, with no longer stop between"));
+                    () ->
+                        "counted from "
+                            + context.line(from, cut.at())
+                            + " on, with no longer stop between"));
     if (asked.isPresent() && speed.isPresent()) {
       occurrence.fact(
           "asked by "

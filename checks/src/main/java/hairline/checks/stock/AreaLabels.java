@@ -112,6 +112,11 @@ final class AreaLabels {
     return block < 0 ? -1 : blockNode(block);
   }
 
+  /** Whether a node is the root of its set. */
+  boolean isRoot(int node) {
+    return get(node) < 0;
+  }
+
   int root(int node) {
     int at = node;
     while (true) {
@@ -195,6 +200,7 @@ final class AreaLabels {
     HeightGrid.Tile tile = rows.tile(t);
     int first = base[t];
     int[] own = cells[first >> TILE_SHIFT];
+    long[] heights = tile.heights;
     int[] startBelow = new int[HeightGrid.SIDE];
     int[] endBelow = new int[HeightGrid.SIDE];
     int[] startHere = new int[HeightGrid.SIDE];
@@ -202,15 +208,18 @@ final class AreaLabels {
     for (int row = 0; row < CELLS; row += HeightGrid.SIDE) {
       int start = row;
       while (start < row + HeightGrid.SIDE) {
-        long height = tile.heightOf(start);
+        long height = heights[start];
+        boolean stands = surface.stands(height) == Stands.SURFACE;
         int end = start + 1;
-        while (end < row + HeightGrid.SIDE && alike(height, tile.heightOf(end))) {
+        while (stands
+            && end < row + HeightGrid.SIDE
+            && (heights[end] == height || alike(height, heights[end]))) {
           own[end++] = first + start;
         }
         own[start] = start - end;
-        for (int k = start; row > 0 && k < end; k = row + endBelow[k - row]) {
+        for (int k = start; stands && row > 0 && k < end; k = row + endBelow[k - row]) {
           int below = startBelow[k - row];
-          if (alike(height, tile.heightOf(below))) {
+          if (alike(height, heights[below])) {
             join(first + start, first + below);
           }
         }
@@ -310,20 +319,58 @@ final class AreaLabels {
 
   /** Gives every root a label: 0 or more, or {@link #NONE}. From then on only labels are known. */
   void label(java.util.function.IntUnaryOperator labelOfRoot) {
-    int nodes = singlesFrom;
-    for (int n = 0; n < nodes + singles.length; n++) {
-      set(n, get(n) < 0 ? get(n) : root(n));
-    }
-    for (int n = 0; n < nodes + singles.length; n++) {
-      if (get(n) < 0) {
-        set(n, -2 - labelOfRoot.applyAsInt(n));
+    for (int u = 0; u <= cells.length; u++) {
+      // Cells side by side mostly have one parent.
+      int[] own = nodes(u);
+      int before = NONE;
+      int root = NONE;
+      for (int k = 0; k < own.length; k++) {
+        if (own[k] >= 0) {
+          if (own[k] != before) {
+            before = own[k];
+            root = root(before);
+          }
+          own[k] = root;
+        }
       }
     }
-    for (int n = 0; n < nodes + singles.length; n++) {
-      if (get(n) >= 0) {
-        set(n, get(get(n)));
+    for (int u = 0; u <= cells.length; u++) {
+      int[] own = nodes(u);
+      for (int k = 0; k < own.length; k++) {
+        if (own[k] < 0) {
+          own[k] = -2 - labelOfRoot.applyAsInt((u << TILE_SHIFT) + k);
+        }
       }
     }
+    for (int u = 0; u <= cells.length; u++) {
+      int[] own = nodes(u);
+      int before = NONE;
+      int label = NONE;
+      for (int k = 0; k < own.length; k++) {
+        if (own[k] >= 0) {
+          if (own[k] != before) {
+            before = own[k];
+            label = get(before);
+          }
+          own[k] = label;
+        }
+      }
+    }
+  }
+
+  /** The nodes of an uneven tile; behind the last the singles. */
+  private int[] nodes(int u) {
+    return u < cells.length ? cells[u] : singles;
+  }
+
+  /** The nodes of the cells of an uneven tile: those below zero are roots. */
+  int[] ofTile(int tile) {
+    return cells[base[tile] >> TILE_SHIFT];
+  }
+
+  /** The label of a cell of an uneven tile. */
+  static int labelIn(int[] ofTile, int place) {
+    return -2 - ofTile[place];
   }
 
   /** The label of a node. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /** Finds what terraces lie in each declared feature. */
 final class FeatureFloorFinder {
@@ -144,12 +145,23 @@ final class FeatureFloorFinder {
           continue;
         }
         for (int row = here.low; row <= here.high; row++) {
-          for (int column = here.left; column <= here.right; column++) {
-            take(new Cells(column, column, row, row), found, seen);
+          int from = here.left;
+          while (from <= here.right) {
+            // Side by side and of one height, so of one terrace.
+            int to = from;
+            while (to < here.right && height(tile, to + 1, row) == height(tile, from, row)) {
+              to++;
+            }
+            take(new Cells(from, to, row, row), found, seen);
+            from = to + 1;
           }
         }
       }
     }
+  }
+
+  private long height(HeightGrid.@Nullable Tile tile, int column, int row) {
+    return tile == null ? grid.height(column, row) : grid.height(tile, column, row);
   }
 
   private boolean inStock(Cells cells) {

@@ -161,15 +161,44 @@ final class StepFinder {
       put(tile.heightOf(0), tile.idOf(0), start, HeightGrid.SIDE);
       return;
     }
-    for (int k = 0; k < HeightGrid.SIDE; k++) {
-      int column = alongRow ? start + k : lineIndex;
-      int row = alongRow ? lineIndex : start + k;
-      if (tile == null) {
-        put(grid.height(column, row), grid.id(column, row), start + k, 1);
-      } else {
-        int place = HeightGrid.place(column, row);
-        put(tile.heightOf(place), tile.idOf(place), start + k, 1);
+    if (tile == null) {
+      walkUncut(start, start + HeightGrid.SIDE);
+      return;
+    }
+    long[] heights = tile.heights;
+    int[] ids = tile.ids;
+    int step = alongRow ? 1 : HeightGrid.SIDE;
+    int first = alongRow ? HeightGrid.place(0, lineIndex) : HeightGrid.place(lineIndex, 0);
+    int end = first + step * HeightGrid.SIDE;
+    int cell = start;
+    for (int from = first; from < end; ) {
+      long height = heights[from];
+      int id = ids[from];
+      int to = from + step;
+      int cells = 1;
+      while (to < end && heights[to] == height && ids[to] == id) {
+        to += step;
+        cells++;
       }
+      put(height, id, cell, cells);
+      cell += cells;
+      from = to;
+    }
+  }
+
+  /** Cells where no tile is: before, within and behind the stock they are alike. */
+  private void walkUncut(int start, int end) {
+    int stockFrom = alongRow ? grid.boxFrom() : grid.boxRowFrom();
+    int stockTo = alongRow ? grid.boxTo() : grid.boxRowTo();
+    int from = start;
+    while (from < end) {
+      int to =
+          from < stockFrom ? stockFrom : from <= stockTo ? (int) Math.min(end, stockTo + 1L) : end;
+      to = Math.min(to, end);
+      int column = alongRow ? from : lineIndex;
+      int row = alongRow ? lineIndex : from;
+      put(grid.height(column, row), grid.id(column, row), from, to - from);
+      from = to;
     }
   }
 

@@ -15,6 +15,10 @@ public final class SurfaceLeft {
   private final String offset;
   private final boolean known;
   private final Optional<StockModel.Box> stock;
+
+  /** What is as low as this is cut through. */
+  private final long bottomPm;
+
   private final HeightGrid grid;
   private final double widestCornerPm;
   private final long highestFloorPm;
@@ -23,6 +27,8 @@ public final class SurfaceLeft {
     this.offset = surface.offset;
     this.known = !surface.lost();
     this.stock = surface.box;
+    this.bottomPm =
+        stock.map(StockModel.Box::bottomPm).orElse(OptionalLong.empty()).orElse(Long.MIN_VALUE);
     this.grid = surface.grid;
     this.widestCornerPm = widestCornerPm;
     this.highestFloorPm = surface.highestFloor();
@@ -158,7 +164,6 @@ public final class SurfaceLeft {
     if (height == HeightGrid.VIRGIN_HEIGHT) {
       return Stands.TOP_UNKNOWN;
     }
-    OptionalLong bottom = stock.map(StockModel.Box::bottomPm).orElse(OptionalLong.empty());
-    return bottom.isPresent() && height <= bottom.getAsLong() ? Stands.CUT_THROUGH : Stands.SURFACE;
+    return height <= bottomPm ? Stands.CUT_THROUGH : Stands.SURFACE;
   }
 }

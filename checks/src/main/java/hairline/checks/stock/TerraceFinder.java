@@ -142,19 +142,39 @@ final class TerraceFinder {
   private void lookAt(HeightGrid.Tile tile, AreaLabels labels, BitSet accepted) {
     int fromColumn = tile.column << HeightGrid.SHIFT;
     int fromRow = tile.row << HeightGrid.SHIFT;
+    HeightGrid.Tile below = grid.find(tile.column, tile.row - 1);
     for (int row = fromRow - 1; row <= fromRow + LAST; row++) {
+      HeightGrid.Tile holds = row < fromRow ? below : tile;
+      // Cells of one height side by side are of one area, which is asked about once.
+      long settled = HeightGrid.AIR_HEIGHT;
       for (int column = fromColumn - 1; column <= fromColumn + LAST; column++) {
-        if (surface.stands(grid.height(tile, column, row)) != Stands.SURFACE) {
-          continue;
-        }
-        int root = labels.root(labels.nodeAt(column, row));
-        if (!accepted.get(root)
-            && labels.size(root) >= FEWEST_CELLS
-            && (levelSquare(tile, labels, column, row) || flatSquare(tile, column, row))) {
-          accept(root, accepted);
+        long height =
+            holds != null && column >= fromColumn
+                ? holds.heightOf(HeightGrid.place(column, row))
+                : grid.height(column, row);
+        if (height != settled) {
+          settled = height;
+          if (surface.stands(height) == Stands.SURFACE
+              && !isSettled(tile, labels, column, row, accepted)) {
+            settled = HeightGrid.AIR_HEIGHT;
+          }
         }
       }
     }
+  }
+
+  /** Whether the area of a cell is told to be a terrace, or is known to be none. */
+  private boolean isSettled(
+      HeightGrid.Tile tile, AreaLabels labels, int column, int row, BitSet accepted) {
+    int root = labels.root(labels.nodeAt(column, row));
+    if (accepted.get(root) || labels.size(root) < FEWEST_CELLS) {
+      return true;
+    }
+    if (!levelSquare(tile, labels, column, row) && !flatSquare(tile, column, row)) {
+      return false;
+    }
+    accept(root, accepted);
+    return accepted.get(root);
   }
 
   private void accept(int root, BitSet accepted) {
@@ -198,10 +218,12 @@ final class TerraceFinder {
   private void countOthers(TileRows rows, AreaLabels labels, BitSet accepted) {
     for (int t = 0; t < rows.tiles(); t++) {
       HeightGrid.Tile tile = rows.tile(t);
-      for (int k = 0; k < CELLS && !tile.even(); k++) {
-        int node = labels.node(t, k);
-        if (surface.stands(tile.heightOf(k)) == Stands.SURFACE) {
-          countOther(node, labels, accepted);
+      if (!tile.even()) {
+        int[] own = labels.ofTile(t);
+        for (int k = 0; k < CELLS; k++) {
+          if (own[k] < 0 && surface.stands(tile.heights[k]) == Stands.SURFACE) {
+            countOther(labels.node(t, k), labels, accepted);
+          }
         }
       }
     }
@@ -211,7 +233,7 @@ final class TerraceFinder {
   }
 
   private void countOther(int node, AreaLabels labels, BitSet accepted) {
-    if (labels.root(node) == node && !accepted.get(node) && labels.size(node) > 0) {
+    if (labels.isRoot(node) && !accepted.get(node) && labels.size(node) > 0) {
       otherAreas++;
       otherCells += labels.size(node);
     }
@@ -302,18 +324,21 @@ final class TerraceFinder {
   }
 
   private static void measure(HeightGrid.Tile tile, int t, AreaLabels labels, Measured[] all) {
+    long[] heights = tile.heights;
+    int[] ids = tile.ids;
+    int[] own = labels.ofTile(t);
     for (int row = 0; row <= LAST; row++) {
       int from = 0;
       while (from <= LAST) {
         int k = (row << HeightGrid.SHIFT) + from;
-        int label = labels.label(t, k);
-        long height = tile.heightOf(k);
-        int id = tile.idOf(k);
+        int label = AreaLabels.labelIn(own, k);
+        long height = heights[k];
+        int id = ids[k];
         int to = from;
         while (to < LAST
-            && labels.label(t, k + to - from + 1) == label
-            && tile.heightOf(k + to - from + 1) == height
-            && tile.idOf(k + to - from + 1) == id) {
+            && heights[k + to - from + 1] == height
+            && ids[k + to - from + 1] == id
+            && AreaLabels.labelIn(own, k + to - from + 1) == label) {
           to++;
         }
         if (label >= 0) {

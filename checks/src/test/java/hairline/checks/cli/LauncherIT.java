@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -173,6 +174,27 @@ class LauncherIT {
     assertThat(words.subList(main + 1, words.size() - 1)).isEqualTo(arguments);
     assertThat(words.subList(0, main))
         .contains(BUILT.toRealPath().resolve("lib/hairline.jar").toString());
+  }
+
+  /** A program of 200,000 blocks takes a fifth less processor time with one compiler; measured. */
+  @Test
+  void shortProgramsAreCheckedWithTheQuickCompilerAlone() throws Exception {
+    Map<String, String> java = Map.of("JAVA_HOME", standIn("17.0.1").toString());
+    Path programs = Files.createDirectories(folder.resolve("some programs"));
+    Path program = Files.writeString(programs.resolve("one.nc"), "G0 X1.\n");
+    String quick = "-XX:TieredStopAtLevel=1";
+    String in = programs.toString();
+    assertThat(run(java, launcher(BUILT), "check", program.toString()).out()).contains(quick);
+    assertThat(run(java, launcher(BUILT), "check", "-q", in).out()).contains(quick);
+    assertThat(run(java, launcher(BUILT), "rules").out()).contains(quick);
+    assertThat(run(java, launcher(BUILT)).out()).contains(quick);
+    assertThat(run(java, launcher(BUILT), "check", "-").out()).doesNotContain(quick);
+    try (RandomAccessFile file = new RandomAccessFile(program.toFile(), "rw")) {
+      file.setLength(17L << 20);
+    }
+    assertThat(run(java, launcher(BUILT), "check", in, "x.nc").out()).doesNotContain(quick);
+    assertThat(run(java, launcher(BUILT), "check", "x.nc", program.toString()).out())
+        .doesNotContain(quick);
   }
 
   @Test
