@@ -6,6 +6,7 @@ set "HAIRLINE_LIB=%~dp0..\lib"
 if not exist "%HAIRLINE_LIB%\hairline.jar" goto nojar
 set "HAIRLINE_JAVA=java.exe"
 if defined JAVA_HOME set "HAIRLINE_JAVA=%JAVA_HOME%\bin\java.exe"
+if defined JAVA_HOME if not exist "%HAIRLINE_JAVA%" goto badhome
 set "HAIRLINE_VERSION="
 for /f "tokens=3" %%v in ('call "%HAIRLINE_JAVA%" -version 2^>^&1 ^| findstr version') do set "HAIRLINE_VERSION=%%~v"
 if not defined HAIRLINE_VERSION goto nojava
@@ -26,6 +27,10 @@ exit /b %ERRORLEVEL%
 
 :nojar
 echo hairline: "%HAIRLINE_LIB%\hairline.jar" is missing; build it with: mvn package 1>&2
+exit /b 2
+
+:badhome
+echo hairline: JAVA_HOME is "%JAVA_HOME%", but there is no bin\java.exe in it; let it name a Java 17 or newer 1>&2
 exit /b 2
 
 :nojava

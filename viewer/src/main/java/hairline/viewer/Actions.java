@@ -110,6 +110,7 @@ final class Actions {
             levels,
             traces,
             atCursor,
+            order(),
             new SeparatorMenuItem(),
             item("Zoom _in", "Shortcut+Plus", () -> panes.zoom(1 / 1.5, false)),
             item("Zoom _out", "Shortcut+Minus", () -> panes.zoom(1.5, false)),
@@ -124,6 +125,19 @@ final class Actions {
             item("_Forward again", "Alt+Right", panes::forward),
             new SeparatorMenuItem(),
             dark);
+    return menu;
+  }
+
+  private Menu order() {
+    Menu menu = new Menu("Findings in _order of");
+    menu.getItems()
+        .addAll(
+            item("_place", "Shortcut+Alt+P", () -> panes.sortFindings(-1)),
+            item("_level", "Shortcut+Alt+L", () -> panes.sortFindings(0)),
+            item("_rule", "Shortcut+Alt+R", () -> panes.sortFindings(1)),
+            item("l_ine", "Shortcut+Alt+N", () -> panes.sortFindings(2)),
+            item("_figure", "Shortcut+Alt+F", () -> panes.sortFindings(3)),
+            item("li_mit", "Shortcut+Alt+M", () -> panes.sortFindings(4)));
     return menu;
   }
 
@@ -146,6 +160,7 @@ final class Actions {
             item("to the fi_ndings", "Shortcut+4", () -> panes.focus(3)),
             item("to the sec_tion", "Shortcut+5", () -> panes.focus(4)),
             item("to what is not _checked", "Shortcut+6", () -> panes.focus(5)),
+            item("to the le_vels", "Shortcut+7", () -> panes.focus(6)),
             item("to the filter of findings", "Shortcut+F", panes::focusFilter));
     return menu;
   }
@@ -166,6 +181,7 @@ final class Actions {
         .addAll(
             item("Along _X through the cursor", "F3", () -> panes.takeSection(true)),
             item("Along _Y through the cursor", "Shift+F3", () -> panes.takeSection(false)),
+            item("From _point to point …", "Shortcut+F3", window::askSection),
             times,
             new SeparatorMenuItem(),
             item("_Measured trace over it …", "Shortcut+M", window::askTrace),

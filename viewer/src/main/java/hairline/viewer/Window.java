@@ -345,6 +345,43 @@ public final class Window implements AutoCloseable {
         .ifPresent(text -> goToLine(Integer.parseInt(text)));
   }
 
+  /** Asks for the ends of a section. */
+  void askSection() {
+    TextInputDialog dialog = new TextInputDialog();
+    dialog.setTitle("Section from point to point");
+    dialog.setHeaderText("X and Y of the one end, X and Y of the other, in mm: 0 0.1 5.8 0.1");
+    dressed(dialog);
+    dialog
+        .showAndWait()
+        .ifPresent(
+            text -> {
+              if (!section(text)) {
+                complain(
+                    "No section",
+                    "`"
+                        + text
+                        + "` is not four numbers of two different points – write X and Y of both,"
+                        + " in mm, with spaces between");
+              }
+            });
+  }
+
+  private boolean section(String text) {
+    String[] words = text.strip().split("[\\s;]+", -1);
+    double[] mm = new double[4];
+    if (words.length != mm.length) {
+      return false;
+    }
+    try {
+      for (int k = 0; k < mm.length; k++) {
+        mm[k] = Double.parseDouble(words[k].replace('−', '-'));
+      }
+    } catch (NumberFormatException e) {
+      return false;
+    }
+    return panes.takeSection(mm);
+  }
+
   /** Moves the cursor to a line of the file shown. */
   public void goToLine(int line) {
     panes.program().moveCursorTo(line);
@@ -472,6 +509,11 @@ public final class Window implements AutoCloseable {
     if (isDark()) {
       dialog.getDialogPane().getStyleClass().add("dark");
     }
+  }
+
+  /** All keys, as the menus have them. */
+  String keys() {
+    return actions.keys();
   }
 
   void quit() {

@@ -189,20 +189,24 @@ public final class StripDrawing {
     double highPm = scale.pm(view.high());
     if (scale.isTrue() || withinOneStep()) {
       AxisLabels labels = AxisLabels.between(lowPm, highPm, (int) Math.max(2, (bottom - top) / 34));
-      for (AxisLabels.Tick tick : labels.ticks()) {
+      boolean first = true;
+      for (int k = labels.ticks().size() - 1; k >= 0; k--) {
+        AxisLabels.Tick tick = labels.ticks().get(k);
         double at = y(tick.pm());
         if (at < top - 1 || at > bottom + 1) {
           continue;
         }
         pen.line(x0, snap(at), x1, snap(at), Stroke.solid(palette.grid(), 1));
         if (at > top + LABEL_ROW || labels.from().isEmpty()) {
+          // The uppermost tells the unit of all.
           pen.text(
-              tick.text() + (at < top + 2 * 34 ? " " + labels.unit() : ""),
+              tick.text() + (first ? " " + labels.unit() : ""),
               x0 - 6,
               at + 4,
               Font.LABEL,
               palette.quiet(),
               Anchor.END);
+          first = false;
         }
       }
       if (!labels.from().isEmpty()) {

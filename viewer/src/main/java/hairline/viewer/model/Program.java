@@ -54,6 +54,7 @@ public final class Program implements AutoCloseable {
   private volatile List<NotChecked> notChecked = List.of();
   private volatile List<String> files = List.of();
   private volatile boolean ended;
+  private volatile Optional<double[]> extentMm = Optional.empty();
   private final AtomicLong findingsChanges = new AtomicLong();
   private volatile List<SurfaceLeft> part = List.of();
   private volatile Optional<Trouble> trouble = Optional.empty();
@@ -255,6 +256,15 @@ public final class Program implements AutoCloseable {
   /** How many files the program draws on by now. */
   public int fileCount() {
     return Math.max(1, files.size());
+  }
+
+  /** Where moves at feed have ended by now, in mm: least X and Y, greatest X and Y. */
+  public Optional<double[]> extentMm() {
+    return extentMm.map(double[]::clone);
+  }
+
+  void setExtentMm(double... extent) {
+    extentMm = Optional.of(extent.clone());
   }
 
   /** Whether all moves are run; the check may still go on. */

@@ -39,6 +39,8 @@ final class Watch implements StagesWatcher, ChipWatcher, FindingsWatcher {
   /** The growth is asked again when so much time has passed. */
   private static final double GROWTH_EVERY_SECONDS = 0.25;
 
+  private static final double PM_PER_MM = 1e9;
+
   private final Program program;
   private final BooleanSupplier cancelled;
   private @Nullable Stages stages;
@@ -51,6 +53,12 @@ final class Watch implements StagesWatcher, ChipWatcher, FindingsWatcher {
   private double growthAskedSeconds = Double.NEGATIVE_INFINITY;
   private long growthPm = Moves.UNKNOWN;
   private Optional<Modes> modes = Optional.empty();
+  private final double[] extentMm = {
+    Double.POSITIVE_INFINITY,
+    Double.POSITIVE_INFINITY,
+    Double.NEGATIVE_INFINITY,
+    Double.NEGATIVE_INFINITY
+  };
 
   Watch(Program program, BooleanSupplier cancelled) {
     this.program = program;
@@ -183,6 +191,9 @@ final class Watch implements StagesWatcher, ChipWatcher, FindingsWatcher {
               move.arc().get().sweepRad());
     }
     Position to = move.to();
+    if (move.isFeed() && to.knows(Axis.X) && to.knows(Axis.Y)) {
+      extend(to.get(Axis.X) / PM_PER_MM, to.get(Axis.Y) / PM_PER_MM);
+    }
     program
         .moves()
         .append(
@@ -203,6 +214,18 @@ final class Watch implements StagesWatcher, ChipWatcher, FindingsWatcher {
                 move.modes().operation()));
     chipPm = Moves.UNKNOWN;
     minimumPm = Moves.UNKNOWN;
+  }
+
+  private void extend(double xMm, double yMm) {
+    boolean wider =
+        xMm < extentMm[0] || yMm < extentMm[1] || xMm > extentMm[2] || yMm > extentMm[3];
+    if (wider) {
+      extentMm[0] = Math.min(extentMm[0], xMm);
+      extentMm[1] = Math.min(extentMm[1], yMm);
+      extentMm[2] = Math.max(extentMm[2], xMm);
+      extentMm[3] = Math.max(extentMm[3], yMm);
+      program.setExtentMm(extentMm);
+    }
   }
 
   private static long depth(Cut cut) {

@@ -54,6 +54,11 @@ public final class FindingsPane extends BorderPane implements Exported {
   /** Room for the longest name of a rule. */
   private static final double RULE = 210;
 
+  private static final double LINE = 54;
+
+  /** Room for a file's name too, where a program draws on subprograms beside it. */
+  private static final double LINE_WITH_FILE = 104;
+
   private static final double BESIDE = 0.6;
   private static final double BELOW = 0.5;
 
@@ -66,6 +71,7 @@ public final class FindingsPane extends BorderPane implements Exported {
   private final TableView<FindingMark> table = new TableView<>();
   private final TextField filter = new TextField();
   private final Label count = new Label();
+  private TableColumn<FindingMark, String> line = new TableColumn<>();
   private final Label empty = new Label();
   private final VBox page = new VBox(6);
   private final ScrollPane scroll = new ScrollPane(page);
@@ -159,7 +165,7 @@ public final class FindingsPane extends BorderPane implements Exported {
     level.setCellFactory(c -> new LevelCell());
     TableColumn<FindingMark, String> rule =
         column("rule", RULE, mark -> mark.finding().rule(), String::compareTo);
-    TableColumn<FindingMark, String> line = column("line", 54, this::place, FindingsPane::byNumber);
+    line = column("line", LINE, this::place, FindingsPane::byNumber);
     TableColumn<FindingMark, Shown> figure =
         column("figure", 88, mark -> Shown.of(mark.found(), mark.allowed()), Shown.ORDER);
     TableColumn<FindingMark, Shown> limit =
@@ -295,6 +301,8 @@ public final class FindingsPane extends BorderPane implements Exported {
     Optional<FindingMark> before = shared.finding().get();
     following = true;
     all.setAll(found);
+    boolean named = found.stream().anyMatch(mark -> mark.finding().at().file() != 0);
+    line.setMinWidth(named ? LINE_WITH_FILE : LINE);
     Optional<FindingMark> now =
         before.flatMap(mark -> found.stream().filter(mark::isSame).findFirst());
     now.ifPresent(mark -> table.getSelectionModel().select(mark));
@@ -361,14 +369,32 @@ public final class FindingsPane extends BorderPane implements Exported {
             ? Integer.toString(all.size())
             : filtered.size() + " of " + all.size();
     count.setText(
-        isChecked() || all.isEmpty()
-            ? number
-            : number + (isReading() ? " so far; the check goes on" : ", not checked to its end"));
+        shared.program().get().isEmpty()
+            ? ""
+            : isChecked() || all.isEmpty()
+                ? number
+                : number
+                    + (isReading() ? " so far; the check goes on" : ", not checked to its end"));
   }
 
   /** The findings in the order and selection of the table. */
   public List<FindingMark> shown() {
     return table.getItems();
+  }
+
+  /** Puts them in order of a column; again the other way round; -1 in order of their places. */
+  void sort(int column) {
+    if (column < 0) {
+      table.getSortOrder().clear();
+      return;
+    }
+    TableColumn<FindingMark, ?> by = table.getColumns().get(column);
+    boolean again = table.getSortOrder().size() == 1 && table.getSortOrder().get(0).equals(by);
+    by.setSortType(
+        again && by.getSortType() == TableColumn.SortType.ASCENDING
+            ? TableColumn.SortType.DESCENDING
+            : TableColumn.SortType.ASCENDING);
+    table.getSortOrder().setAll(List.of(by));
   }
 
   /** The table, to be focused. */
@@ -416,7 +442,9 @@ public final class FindingsPane extends BorderPane implements Exported {
                   isChecked() && all.isEmpty()
                       ? "Nothing found. A clean preflight replaces no prove-out: the machine"
                           + " builder's manual, and what is clamped on the table, come first."
-                      : "Select a finding to read what it says and the page of its rule."));
+                      : shared.program().get().isEmpty()
+                          ? "No program is open: Ctrl+O opens one."
+                          : "Select a finding to read what it says and the page of its rule."));
       return;
     }
     Finding finding = mark.get().finding();

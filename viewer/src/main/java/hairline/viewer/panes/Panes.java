@@ -41,12 +41,14 @@ public final class Panes extends SplitPane implements AutoCloseable {
   private final ProgramPane program = new ProgramPane(shared);
   private final FindingsPane findings = new FindingsPane(shared);
   private final NotCheckedPane notChecked = new NotCheckedPane(shared);
+  private final LevelsPane levels = new LevelsPane(shared);
   private final PartFollower follower = new PartFollower(shared);
   private final SplitPane upper = new SplitPane();
   private final SplitPane lower = new SplitPane();
   private final TabPane tabs = new TabPane();
   private final Tab findingsTab = new Tab("Findings", findings);
   private final Tab sectionTab = new Tab("Section", section);
+  private final Tab levelsTab = new Tab("Levels", levels);
   private final Tab notCheckedTab = new Tab("Not checked", notChecked);
   private final List<Consumer<Along>> alongTold = new ArrayList<>();
   private final List<Consumer<Boolean>> byLevelsTold = new ArrayList<>();
@@ -62,7 +64,8 @@ public final class Panes extends SplitPane implements AutoCloseable {
     setId("panes");
     tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
     tabs.setId("tabs");
-    tabs.getTabs().addAll(findingsTab, sectionTab, notCheckedTab);
+    tabs.setAccessibleText("Findings, section, levels and what is not checked");
+    tabs.getTabs().addAll(findingsTab, sectionTab, levelsTab, notCheckedTab);
     upper
         .getItems()
         .addAll(
@@ -99,6 +102,7 @@ public final class Panes extends SplitPane implements AutoCloseable {
     inUse(program.list(), program);
     inUse(findings.table(), findings);
     inUse(notChecked.table(), notChecked);
+    inUse(levels.table(), levels);
   }
 
   private void inUse(Node node, Exported pane) {
@@ -152,6 +156,7 @@ public final class Panes extends SplitPane implements AutoCloseable {
 
   private static Button fitButton(PlotPane plot) {
     Button button = new Button("Show all");
+    button.setAccessibleText("Show all of the " + plot.getId());
     button.setOnAction(e -> plot.fit());
     button.setMinWidth(Region.USE_PREF_SIZE);
     return button;
@@ -161,6 +166,8 @@ public final class Panes extends SplitPane implements AutoCloseable {
     ToggleButton path = new ToggleButton("path");
     ToggleButton time = new ToggleButton("time");
     pair(path, time);
+    path.setAccessibleText("heights along the path");
+    time.setAccessibleText("heights along the time");
     path.setSelected(true);
     path.setOnAction(e -> setAlong(Along.PATH));
     time.setOnAction(e -> setAlong(Along.TIME));
@@ -168,6 +175,8 @@ public final class Panes extends SplitPane implements AutoCloseable {
     ToggleButton alike = new ToggleButton("steps alike");
     ToggleButton scale = new ToggleButton("true to scale");
     pair(alike, scale);
+    alike.setAccessibleText("each step drawn alike");
+    scale.setAccessibleText("heights true to scale");
     alike.setSelected(true);
     alike.setOnAction(e -> setByLevels(true));
     scale.setOnAction(e -> setByLevels(false));
@@ -257,6 +266,11 @@ public final class Panes extends SplitPane implements AutoCloseable {
     return notChecked;
   }
 
+  /** The levels. */
+  public LevelsPane levels() {
+    return levels;
+  }
+
   /** What the plan shows, in words. */
   public ReadOnlyStringProperty remark() {
     return follower.remark();
@@ -268,6 +282,7 @@ public final class Panes extends SplitPane implements AutoCloseable {
     program.grown();
     findings.grown();
     notChecked.grown();
+    levels.grown();
     follower.grown();
     plan.grown();
     int unsure = notChecked.count();
@@ -361,7 +376,7 @@ public final class Panes extends SplitPane implements AutoCloseable {
     return paneInUse;
   }
 
-  /** Goes to a pane: heights, program, plan, findings, section, not checked. */
+  /** Goes to a pane: heights, program, plan, findings, section, not checked, levels. */
   public void focus(int pane) {
     switch (pane) {
       case 0 -> strip.requestFocus();
@@ -375,9 +390,13 @@ public final class Panes extends SplitPane implements AutoCloseable {
         showSection();
         section.requestFocus();
       }
-      default -> {
+      case 5 -> {
         tabs.getSelectionModel().select(notCheckedTab);
         notChecked.table().requestFocus();
+      }
+      default -> {
+        tabs.getSelectionModel().select(levelsTab);
+        levels.table().requestFocus();
       }
     }
   }
@@ -388,6 +407,14 @@ public final class Panes extends SplitPane implements AutoCloseable {
     findings.filter().requestFocus();
   }
 
+  /**
+   * Puts the findings in order of a column, 0 the first; again the other way round; -1 by place.
+   */
+  public void sortFindings(int column) {
+    showFindings();
+    findings.sort(column);
+  }
+
   /** Brings the findings to the front. */
   public void showFindings() {
     tabs.getSelectionModel().select(findingsTab);
@@ -396,6 +423,15 @@ public final class Panes extends SplitPane implements AutoCloseable {
   /** Brings the section to the front. */
   public void showSection() {
     tabs.getSelectionModel().select(sectionTab);
+  }
+
+  /** Takes a section from point to point, in mm: X and Y of the one, X and Y of the other. */
+  public boolean takeSection(double[] mm) {
+    boolean taken = plan.sectionBetween(mm);
+    if (taken) {
+      showSection();
+    }
+    return taken;
   }
 
   /** Takes a section through the cursor. */

@@ -18,6 +18,7 @@ import hairline.viewer.model.PartPicture;
 import hairline.viewer.model.Program;
 import hairline.viewer.model.Range;
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -73,7 +74,7 @@ public final class PlanPane extends PlotPane implements AutoCloseable {
   private PlanView view = PlanView.FIT;
   private Optional<Raster> raster = Optional.empty();
   private Optional<Raster> asked = Optional.empty();
-  private double[] boundsMm = ofTheSheet(Optional.empty());
+  private double[] boundsMm = boundsWithoutPart(Optional.empty());
   private String remark = "";
   private String toldAbsent = "";
   private int movesEnd;
@@ -92,7 +93,7 @@ public final class PlanPane extends PlotPane implements AutoCloseable {
                 view = PlanView.FIT;
                 history.clear();
                 shared.section().set(Optional.empty());
-                boundsMm = ofTheSheet(shared.program().get());
+                boundsMm = boundsWithoutPart(shared.program().get());
               }
               raster = Optional.empty();
               redraw();
@@ -105,14 +106,14 @@ public final class PlanPane extends PlotPane implements AutoCloseable {
     redraw();
   }
 
-  /** The stock as the sheet has it, until there is a part. */
-  private static double[] ofTheSheet(Optional<Program> program) {
+  /** The stock as the sheet has it, else where moves have ended by now, until there is a part. */
+  private static double[] boundsWithoutPart(Optional<Program> program) {
     Optional<Setup> sheet = program.flatMap(Program::setup);
     Optional<LengthRange> x = sheet.flatMap(s -> s.get(StockKeys.X));
     Optional<LengthRange> y = sheet.flatMap(s -> s.get(StockKeys.Y));
     return x.isPresent() && y.isPresent()
         ? new double[] {x.get().lo().mm(), y.get().lo().mm(), x.get().hi().mm(), y.get().hi().mm()}
-        : new double[] {-1, -1, 1, 1};
+        : program.flatMap(Program::extentMm).orElse(new double[] {-1, -1, 1, 1});
   }
 
   private void partChanged() {
@@ -151,6 +152,15 @@ public final class PlanPane extends PlotPane implements AutoCloseable {
     }
     String words = program.isEmpty() ? "" : absent(part, program);
     program.ifPresent(p -> drawing.draw(p, shared.cursor().get(), shared.section().get(), words));
+    if (program.isEmpty()) {
+      pen.text(
+          "no program is open",
+          width / 2,
+          height / 2,
+          Pen.Font.LABEL,
+          palette.quiet(),
+          Pen.Anchor.MIDDLE);
+    }
   }
 
   /** Why there is no part, in words; nothing where there is one. */
@@ -161,7 +171,10 @@ public final class PlanPane extends PlotPane implements AutoCloseable {
     if (!remark.isEmpty()) {
       return remark;
     }
-    if (program.isEmpty() || program.get().result().isPresent()) {
+    if (program.isEmpty()) {
+      return "no program is open";
+    }
+    if (program.get().result().isPresent()) {
       return "no part is known";
     }
     return program.get().finished()
@@ -175,8 +188,14 @@ public final class PlanPane extends PlotPane implements AutoCloseable {
   /** The program has grown. */
   public void grown() {
     String now = absent(shared.part().get(), shared.program().get());
-    if (!now.equals(toldAbsent)) {
-      toldAbsent = now;
+    boolean toldAnew = !now.equals(toldAbsent);
+    toldAbsent = now;
+    if (shared.part().get().isEmpty()) {
+      double[] bounds = boundsWithoutPart(shared.program().get());
+      toldAnew |= !Arrays.equals(bounds, boundsMm);
+      boundsMm = bounds;
+    }
+    if (toldAnew) {
       redraw();
     }
   }
@@ -346,6 +365,25 @@ public final class PlanPane extends PlotPane implements AutoCloseable {
     if ((ax != bx || ay != by) && !far) {
       shared.section().set(Optional.of(new SectionLine(ax, ay, bx, by)));
     }
+  }
+
+  /**
+   * A section from point to point.
+   *
+   * @param mm X and Y of the one, X and Y of the other
+   * @return false where both are one, or farther away than sections are taken
+   */
+  boolean sectionBetween(double[] mm) {
+    double farthest = SectionLine.FARTHEST_PM / (double) PM_PER_MM;
+    for (double at : mm) {
+      if (!(Math.abs(at) <= farthest)) {
+        return false;
+      }
+    }
+    Optional<SectionLine> before = shared.section().get();
+    section(pm(mm[0]), pm(mm[1]), pm(mm[2]), pm(mm[3]));
+    return shared.section().get().isPresent()
+        && (pm(mm[0]) != pm(mm[2]) || pm(mm[1]) != pm(mm[3]) || before.isEmpty());
   }
 
   /** A section through the cursor along an axis, across the whole part. */
