@@ -64,6 +64,8 @@ final class Status extends HBox {
 
   /** Tells how far a file is written. */
   void writing(String name, double share, boolean busy) {
+    // The key stops the writing first.
+    cancel.setText(busy ? "Cancel reading" : "Cancel (Esc)");
     show(writing, busy);
     show(writingBar, busy);
     show(stopWriting, busy);

@@ -37,6 +37,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
 import javafx.util.Duration;
 
 /** The window: opens programs, and links its panes by one cursor. */
@@ -94,6 +95,13 @@ public final class Window implements AutoCloseable {
     panes.remark().addListener(o -> tell());
     setDark(settings.text("theme", "light").equals("dark"));
     panes.restoreDividers(settings::number);
+    // Before it is shown it has another size, from which panes grow each in its way.
+    stage.addEventHandler(
+        WindowEvent.WINDOW_SHOWN,
+        e -> {
+          root.layout();
+          panes.restoreDividers(settings::number);
+        });
     panes.setAlong(settings.text("along", "PATH").equals("TIME") ? Along.TIME : Along.PATH);
     panes.setByLevels(!settings.text("steps-alike", "true").equals("false"));
     for (Trace trace : Trace.values()) {

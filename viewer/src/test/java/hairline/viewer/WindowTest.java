@@ -746,7 +746,7 @@ class WindowTest extends Screen {
         () -> {
           window.setDark(true);
           window.panes().setAlong(Along.TIME);
-          window.panes().setDividerPositions(0.4);
+          window.panes().setDividerPositions(0.35);
           window.close();
           stage.hide();
           return true;
@@ -763,7 +763,7 @@ class WindowTest extends Screen {
     assertThat(onScreen(window::isDark)).isTrue();
     assertThat(onScreen(() -> window.panes().strip().view()).along()).isEqualTo(Along.TIME);
     assertThat(onScreen(() -> window.panes().getDividerPositions()[0]))
-        .isCloseTo(0.4, within(0.02));
+        .isCloseTo(0.35, within(0.01));
   }
 
   @Test

@@ -406,7 +406,15 @@ public final class PlanDrawing {
     void end() {
       if (points > 1) {
         // A pale line on a dark one stands out from every colour of heights.
-        if (style == 2) {
+        if (part.isEmpty()) {
+          pen.polyline(
+              xs,
+              ys,
+              points,
+              style == 0
+                  ? Stroke.dashed(palette.rapid(), 1, 3)
+                  : Stroke.solid(faded(style == 2 ? palette.feed() : palette.quiet()), 1.2));
+        } else if (style == 2) {
           pen.polyline(xs, ys, points, Stroke.solid(faded(0x99FFFFFF), 2.4));
           pen.polyline(xs, ys, points, Stroke.solid(faded(0xE6101215), 1));
         } else if (style == 1) {

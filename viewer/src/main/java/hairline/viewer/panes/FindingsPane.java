@@ -54,6 +54,7 @@ public final class FindingsPane extends BorderPane implements Exported {
   /** Room for the longest name of a rule. */
   private static final double RULE = 210;
 
+  private static final double LEVEL = 84;
   private static final double LINE = 54;
 
   /** Room for a file's name too, where a program draws on subprograms beside it. */
@@ -161,16 +162,15 @@ public final class FindingsPane extends BorderPane implements Exported {
 
   private void columns() {
     TableColumn<FindingMark, FindingMark> level =
-        column("level", 84, mark -> mark, (a, b) -> byLevel(b, a));
+        column("level", LEVEL, mark -> mark, (a, b) -> byLevel(b, a));
     level.setCellFactory(c -> new LevelCell());
     TableColumn<FindingMark, String> rule =
         column("rule", RULE, mark -> mark.finding().rule(), String::compareTo);
     line = column("line", LINE, this::place, FindingsPane::byNumber);
     TableColumn<FindingMark, Shown> figure =
-        column("figure", 88, mark -> Shown.of(mark.found(), mark.allowed()), Shown.ORDER);
+        column("figure", 92, mark -> Shown.of(mark.found(), mark.allowed()), Shown.ORDER);
     TableColumn<FindingMark, Shown> limit =
-        column("limit", 84, mark -> Shown.of(mark.allowed(), mark.found()), Shown.ORDER);
-    rule.setMinWidth(RULE);
+        column("limit", 88, mark -> Shown.of(mark.allowed(), mark.found()), Shown.ORDER);
     for (TableColumn<FindingMark, ?> right : List.of(line, figure, limit)) {
       right.getStyleClass().add("right");
     }
@@ -199,6 +199,7 @@ public final class FindingsPane extends BorderPane implements Exported {
       String name, double width, Function<FindingMark, T> value, Comparator<T> order) {
     TableColumn<FindingMark, T> column = new TableColumn<>(name);
     column.setPrefWidth(width);
+    column.setMinWidth(width);
     column.setComparator(order);
     column.setCellValueFactory(
         features -> new ReadOnlyObjectWrapper<>(value.apply(features.getValue())));

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.ToIntFunction;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -62,7 +63,7 @@ class PaletteTest {
     }
   }
 
-  private static Map<String, Integer> colours(String selector) throws IOException {
+  private static ToIntFunction<String> colours(String selector) throws IOException {
     String sheet = sheet();
     int from = sheet.indexOf(selector + " {");
     String rule = sheet.substring(from, sheet.indexOf('}', from));
@@ -71,25 +72,25 @@ class PaletteTest {
         .matcher(rule)
         .results()
         .forEach(m -> colours.put(m.group(1), Integer.parseInt(m.group(2), 16)));
-    return colours;
+    return name -> Objects.requireNonNull(colours.get(name), name);
   }
 
   @ParameterizedTest
   @ValueSource(strings = {".root", ".root.dark"})
   void textOfTheWindowCanBeRead(String theme) throws IOException {
-    Map<String, Integer> colours = colours(theme);
+    ToIntFunction<String> colours = colours(theme);
     for (String text : List.of("-hl-ink", "-hl-quiet", "-hl-warn")) {
       for (String ground : List.of("-hl-ground", "-hl-band")) {
-        assertThat(contrast(colours.get(text), colours.get(ground)))
+        assertThat(contrast(colours.applyAsInt(text), colours.applyAsInt(ground)))
             .as(text + " on " + ground)
             .isGreaterThanOrEqualTo(4.5);
       }
     }
-    assertThat(contrast(colours.get("-hl-ink"), colours.get("-hl-selected")))
+    assertThat(contrast(colours.applyAsInt("-hl-ink"), colours.applyAsInt("-hl-selected")))
         .isGreaterThanOrEqualTo(4.5);
     // What has the focus is framed so that it can be seen (2.4.11 and 1.4.11).
     for (String ground : List.of("-hl-ground", "-hl-band")) {
-      assertThat(contrast(colours.get("-hl-cursor"), colours.get(ground)))
+      assertThat(contrast(colours.applyAsInt("-hl-cursor"), colours.applyAsInt(ground)))
           .isGreaterThanOrEqualTo(3);
     }
   }
@@ -99,12 +100,12 @@ class PaletteTest {
   @ValueSource(strings = {".root", ".root.dark"})
   void plotsAndControlsAgree(String theme) throws IOException {
     Palette palette = theme.equals(".root") ? Palette.LIGHT : Palette.DARK;
-    Map<String, Integer> colours = colours(theme);
-    assertThat(colours.get("-hl-ground")).isEqualTo(palette.ground() & 0xFFFFFF);
-    assertThat(colours.get("-hl-ink")).isEqualTo(palette.ink() & 0xFFFFFF);
-    assertThat(colours.get("-hl-quiet")).isEqualTo(palette.quiet() & 0xFFFFFF);
-    assertThat(colours.get("-hl-band")).isEqualTo(palette.band() & 0xFFFFFF);
-    assertThat(colours.get("-hl-cursor")).isEqualTo(palette.cursor() & 0xFFFFFF);
+    ToIntFunction<String> colours = colours(theme);
+    assertThat(colours.applyAsInt("-hl-ground")).isEqualTo(palette.ground() & 0xFFFFFF);
+    assertThat(colours.applyAsInt("-hl-ink")).isEqualTo(palette.ink() & 0xFFFFFF);
+    assertThat(colours.applyAsInt("-hl-quiet")).isEqualTo(palette.quiet() & 0xFFFFFF);
+    assertThat(colours.applyAsInt("-hl-band")).isEqualTo(palette.band() & 0xFFFFFF);
+    assertThat(colours.applyAsInt("-hl-cursor")).isEqualTo(palette.cursor() & 0xFFFFFF);
   }
 
   /** The formula against its own worked ends: black on white is 21 : 1. */
