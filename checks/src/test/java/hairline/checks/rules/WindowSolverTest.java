@@ -30,6 +30,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Each bound of a window is put to the check itself: silent just inside, speaking just outside. */
@@ -330,6 +333,53 @@ class WindowSolverTest {
     }
   }
 
+  /**
+   * Every figure of feed, depth or speed that a cure names is a bound of the window: what is
+   * rounded is so to the safe side, by less than its last digit.
+   */
+  @Test
+  void everyFigureOfFeedDepthAndSpeedIsABoundOfTheWindow() throws Exception {
+    Setup sheet = sheet(SHEET);
+    double perTooth = RPM * 2 / 1000;
+    cures(sheet, "chip-above-limit", "F([0-9.]+) or less", program(5000, DEPTH, RPM), 1, 1);
+    cures(sheet, "chip-below-minimum", "F([0-9.]+) or more", program(11, DEPTH, RPM), 1, 1);
+    cures(sheet, "feed-below-edge-radius", "F([0-9.]+) or more", program(11, DEPTH, RPM), 1, 1);
+    cures(
+        sheet,
+        "runout-exceeds-feed",
+        "per tooth above ([0-9.]+) µm",
+        program(11, DEPTH, RPM),
+        perTooth,
+        1e-3 * perTooth);
+    cures(sheet, "depth-below-minimum", "above ([0-9.]+) µm", program(FEED, 0.3, RPM), 1, 1e-3);
+    cures(
+        sheet,
+        "depth-beyond-cutting-length",
+        "passes of ([0-9.]+) mm",
+        program(FEED, 700, RPM),
+        1000,
+        1e-2);
+    cures(sheet, "surface-speed-off", "S([0-9.]+) or more", program(FEED, DEPTH, 9_000), 1, 1);
+    cures(sheet, "surface-speed-off", "S([0-9.]+) or less", program(FEED, DEPTH, 59_000), 1, 1);
+    cures(sheet, "speed-out-of-range", "S([0-9.]+)", program(FEED, DEPTH, 70_000), 1, 1e-9);
+  }
+
+  private static void cures(
+      Setup sheet, String rule, String pattern, String program, double unit, double nearness)
+      throws IOException {
+    String cure = findings(sheet, rule, program).get(0).worst().cure().orElseThrow();
+    Matcher figure = Pattern.compile(pattern).matcher(cure);
+    assertThat(figure.find()).as(cure).isTrue();
+    double value = Double.parseDouble(figure.group(1)) * unit;
+    CuttingWindow window = window(sheet, program);
+    assertThat(
+            Stream.of(window.feed(), window.depth().orElseThrow(), window.speed())
+                .flatMap(limits -> limits.all().stream())
+                .filter(limit -> limit.rule().equals(rule)))
+        .as("%s: %s", rule, cure)
+        .anySatisfy(limit -> assertThat(value).isCloseTo(limit.likely(), within(nearness)));
+  }
+
   @Test
   void aClosedWindowOpensByEachChangeItNames() throws Exception {
     // A blunt tool and a low limit: what makes a chip is more than the tool bears.
@@ -394,6 +444,11 @@ class WindowSolverTest {
         window.feed().all().stream().filter(l -> l.rule().equals("blocks-starve")).toList();
     assertThat(starve).hasSize(1);
     holds(sheet, new Limits(starve), shortBlocks, 1e-4);
+    // Its cure names the feed that each block holds, 3.7 µm in 0.4 ms, by hand; the rule speaks
+    // only once the control lags behind.
+    assertThat(findings(sheet, "blocks-starve", shortBlocks.value(2000)).get(0).worst().cure())
+        .contains("longer blocks, or a feed of 555 mm/min");
+    assertThat(starve.get(0).likely()).isGreaterThan(555);
     // The planner says so too, of all feed moves of the program, which are all in contact.
     double limit = only(window.feed(), WindowSolver.ACCELERATION).all().get(0).likely();
     assertThat(shareBelowFeed(sheet, shortBlocks.value(limit * 0.999))).isLessThanOrEqualTo(0.5);
