@@ -10,6 +10,7 @@ import hairline.checks.rules.RuleInfo.Scope;
 import hairline.checks.setup.SpindleKeys;
 import hairline.checks.setup.WarmUpPlace;
 import hairline.checks.stock.Cut;
+import hairline.checks.timing.TimeTaken;
 import hairline.checks.warmth.Run;
 import hairline.checks.warmth.WarmUp;
 import java.util.Optional;
@@ -39,6 +40,8 @@ public final class WarmUpMissing implements Rule {
     if (context.setup().get(SpindleKeys.WARM_UP_WHERE).orElseThrow() == WarmUpPlace.BEFORE) {
       return;
     }
+    Attempt attempt = new Attempt();
+    on.event(Cut.class, cut -> attempt.contact(context, cut));
     FineCuts.each(
         on,
         cut -> {
@@ -46,24 +49,66 @@ public final class WarmUpMissing implements Rule {
           switch (warmUp.valid()) {
             case YES -> {}
             case UNKNOWN -> Unsure.of(context, warmUp, cut.at());
-            case NO -> FineCuts.report(context, cut, missing(context, cut, warmUp));
+            case NO -> FineCuts.report(context, cut, missing(context, cut, warmUp, attempt));
           }
         });
   }
 
-  private static Occurrence.Builder missing(RuleContext context, Cut cut, WarmUp warmUp) {
+  /** What the spindle had run when it first cut: long enough, it was meant as a warm-up. */
+  private static final class Attempt {
+    private int runSeen;
+    private Optional<Run> before = Optional.empty();
+
+    void contact(RuleContext context, Cut cut) {
+      if (cut.inContact() && context.stages().warmth().runNumber() != runSeen) {
+        Run run = context.stages().warmth().run();
+        runSeen = run.number();
+        before =
+            Optional.of(run)
+                .filter(
+                    r ->
+                        TimeTaken.reaches(
+                            r.turning().atLeastSeconds(), WarmUpShort.ATTEMPT_SECONDS));
+      }
+    }
+
+    /** The attempt in this run. */
+    Optional<Run> in(Run run) {
+      return before.filter(b -> b.number() == run.number());
+    }
+  }
+
+  /** What is wrong: there is no warm-up, or what there is is too slow or too short. */
+  private static String message(
+      Run run, Optional<Run> attempt, Optional<Double> asked, Optional<Double> speed) {
+    String what = "fine cut with no valid warm-up";
+    if (attempt.isPresent() && asked.isPresent() && speed.isPresent()) {
+      double fastest = attempt.get().fastestRpm().orElse(0);
+      what =
+          fastest < speed.get()
+              ? "fine cut after a warm-up that is too slow, "
+                  + Seconds.of(attempt.get().turning())
+                  + " at "
+                  + Quantities.rpm(fastest)
+                  + " at most"
+              : "fine cut after a warm-up that is too short";
+    }
+    return what
+        + ": the spindle ran "
+        + Seconds.of(run.atSpeed())
+        + speed.map(rpm -> " at " + Quantities.rpm(rpm) + " or more").orElse("")
+        + asked.map(seconds -> ", " + Seconds.of(seconds) + " asked").orElse("");
+  }
+
+  private static Occurrence.Builder missing(
+      RuleContext context, Cut cut, WarmUp warmUp, Attempt attempts) {
     context.need(SpindleKeys.WARM_UP_WHERE, cut.at());
     Run run = context.stages().warmth().run();
+    Optional<Run> attempt = warmUp.expiredAt().isPresent() ? Optional.empty() : attempts.in(run);
     Optional<Double> asked = context.setup().get(SpindleKeys.WARM_UP_TIME_S);
     Optional<Double> speed = context.setup().get(SpindleKeys.WARM_UP_MIN_SPEED_RPM);
     Occurrence.Builder occurrence =
-        context.occurrence(
-            cut.at(),
-            () ->
-                "fine cut with no valid warm-up: the spindle ran "
-                    + Seconds.of(run.atSpeed())
-                    + speed.map(rpm -> " at " + Quantities.rpm(rpm) + " or more").orElse("")
-                    + asked.map(seconds -> ", " + Seconds.of(seconds) + " asked").orElse(""));
+        context.occurrence(cut.at(), () -> message(run, attempt, asked, speed));
     warmUp
         .expiredAt()
         .ifPresent(
@@ -102,7 +147,8 @@ public final class WarmUpMissing implements Rule {
     }
     occurrence
         .cure(
-            "a warm-up before this line, measuring behind it; or"
+            (attempt.isPresent() ? "a longer or faster warm-up" : "a warm-up")
+                + " before this line, measuring behind it; or"
                 + " machine.spindle.warm_up.where: before")
         .figure("run", run.atSpeed().atLeastSeconds(), "s")
         .cause(warmUp.expiredAt().map(at -> "expired at line " + at.line()).orElse("none"));

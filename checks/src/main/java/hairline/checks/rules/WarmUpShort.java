@@ -24,7 +24,7 @@ import java.util.OptionalDouble;
 @AutoService(Rule.class)
 public final class WarmUpShort implements Rule {
   /** A spindle that turns so long and cuts nothing is warming up (our choice, no source). */
-  private static final double ATTEMPT_SECONDS = 30;
+  static final double ATTEMPT_SECONDS = 30;
 
   private static final RuleInfo INFO =
       RuleInfo.of(
