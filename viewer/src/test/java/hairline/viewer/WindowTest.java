@@ -12,6 +12,8 @@ import hairline.checks.finding.NotChecked;
 import hairline.checks.rules.Rule;
 import hairline.checks.rules.Rules;
 import hairline.viewer.draw.Palette;
+import hairline.viewer.draw.PlanDrawing;
+import hairline.viewer.draw.PlanView;
 import hairline.viewer.draw.StripDrawing;
 import hairline.viewer.draw.StripView;
 import hairline.viewer.draw.SvgPen;
@@ -22,6 +24,7 @@ import hairline.viewer.model.Program;
 import hairline.viewer.model.Programs;
 import hairline.viewer.panes.Exported;
 import hairline.viewer.panes.FindingsPane;
+import hairline.viewer.panes.PlanPane;
 import hairline.viewer.panes.StripPane;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -127,6 +130,11 @@ class WindowTest extends Screen {
     type(KeyCode.F7);
     assertThat(cursor()).isGreaterThan(before);
     assertThat(program.levels().stream().map(level -> level.move())).contains(cursor());
+    long step = cursor();
+    type(KeyCode.F7);
+    assertThat(cursor()).isGreaterThan(step);
+    type(KeyCode.SHIFT, KeyCode.F7);
+    assertThat(cursor()).isEqualTo(step);
   }
 
   @Test
@@ -170,6 +178,75 @@ class WindowTest extends Screen {
     double left = StripDrawing.LEFT;
     double right = strip.getWidth() - StripDrawing.RIGHT;
     return view.from() + (x - left) / (right - left) * (view.to() - view.from());
+  }
+
+  /** The wheel keeps the point in the height axis, in the plan and in the section too. */
+  @Test
+  void everyPlotZoomsAtThePointer() {
+    open(Programs.DEMO);
+    onScreen(
+        () -> {
+          window.panes().setByLevels(false);
+          window.panes().takeSection(new double[] {-2.5, 0.1, 5.8, 0.1});
+          return true;
+        });
+    frames();
+    Bounds strip = onScreenBounds("strip");
+    double y = strip.getMinY() + strip.getHeight() * 0.4;
+    robot.moveTo(strip.getMinX() + 20, y);
+    double place = onScreen(() -> stripDrawing().place(y - strip.getMinY()));
+    double tall = onScreen(() -> window.panes().strip().view().high());
+    robot.scroll(3, VerticalDirection.UP);
+    frames();
+    assertThat(onScreen(() -> stripDrawing().place(y - strip.getMinY())))
+        .isCloseTo(place, within(0.5));
+    assertThat(onScreen(() -> window.panes().strip().view().high())).isNotEqualTo(tall);
+
+    Bounds plan = onScreenBounds("plan");
+    double px = plan.getWidth() * 0.3;
+    double py = plan.getHeight() * 0.35;
+    robot.moveTo(plan.getMinX() + px, plan.getMinY() + py);
+    PlanView planBefore = onScreen(() -> window.panes().plan().view());
+    double[] under = onScreen(() -> planPoint(px, py));
+    robot.scroll(3, VerticalDirection.UP);
+    frames();
+    PlanView planAfter = onScreen(() -> window.panes().plan().view());
+    assertThat(planAfter.perMm()).isNotEqualTo(planBefore.perMm());
+    double[] underAfter = onScreen(() -> planPoint(px, py));
+    assertThat(underAfter[0]).isCloseTo(under[0], within(0.05));
+    assertThat(underAfter[1]).isCloseTo(under[1], within(0.05));
+    // Back by its key and forward again.
+    type(KeyCode.CONTROL, KeyCode.DIGIT3);
+    type(KeyCode.ALT, KeyCode.LEFT);
+    assertThat(onScreen(() -> window.panes().plan().view())).isEqualTo(planBefore);
+    type(KeyCode.ALT, KeyCode.RIGHT);
+    assertThat(onScreen(() -> window.panes().plan().view())).isEqualTo(planAfter);
+  }
+
+  private StripDrawing stripDrawing() {
+    StripPane strip = window.panes().strip();
+    return new StripDrawing(
+        new SvgPen(1, 1, "", 0),
+        Palette.LIGHT,
+        window.program().orElseThrow(),
+        strip.view(),
+        strip.getWidth(),
+        strip.getHeight());
+  }
+
+  /** The point of the part under a point of the plan. */
+  private double[] planPoint(double x, double y) {
+    PlanPane plan = window.panes().plan();
+    PlanDrawing drawing =
+        new PlanDrawing(
+            new SvgPen(1, 1, "", 0),
+            Palette.LIGHT,
+            Optional.empty(),
+            new double[] {0, 0, 1, 1},
+            plan.view(),
+            plan.getWidth(),
+            plan.getHeight());
+    return new double[] {drawing.xMm(x), drawing.yMm(y)};
   }
 
   @Test

@@ -165,7 +165,9 @@ public final class PlanDrawing {
     for (long k = along.first(xMm(x0)); along.value(k) <= xMm(right); k++) {
       double at = x(along.value(k));
       pen.line(at, bottom, at, bottom + 4, frame);
-      pen.text(along.text(k), at, bottom + 16, Font.SMALL, palette.quiet(), Anchor.MIDDLE);
+      if (at < right - 12) {
+        pen.text(along.text(k), at, bottom + 16, Font.SMALL, palette.quiet(), Anchor.MIDDLE);
+      }
     }
     pen.text("X mm", right + 6, bottom + 16, Font.SMALL, palette.quiet(), Anchor.START);
     Ticks up = Ticks.of(yMm(y0) - yMm(bottom), (int) Math.max(2, height / 40));

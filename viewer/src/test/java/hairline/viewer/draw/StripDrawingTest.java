@@ -11,9 +11,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class StripDrawingTest {
-  private static final int MOVES = 6000;
+  private static final int MOVES = 9000;
   private static final int SPIKE = 3457;
 
   @TempDir private Path folder;
@@ -21,10 +23,12 @@ class StripDrawingTest {
   /** Remembers the columns drawn in one colour: where they begin and end, up and down. */
   private static final class Columns implements Pen {
     private final int colour;
+    private final double scale;
     private final List<double[]> drawn = new ArrayList<>();
 
-    Columns(int colour) {
+    Columns(int colour, double scale) {
       this.colour = colour;
+      this.scale = scale;
     }
 
     @Override
@@ -62,7 +66,7 @@ class StripDrawingTest {
 
     @Override
     public double scale() {
-      return 1;
+      return scale;
     }
   }
 
@@ -74,25 +78,27 @@ class StripDrawingTest {
     return Programs.read(Programs.write(folder, "spike.nc", lines.toArray(new String[0])));
   }
 
-  @Test
-  void aSpikeOfOneMicrometreIsDrawnAtEveryZoom() throws Exception {
+  /** Along the path and the time, on a plain screen and on one of twice as many pixels. */
+  @ParameterizedTest
+  @CsvSource({"PATH, 1", "PATH, 2", "TIME, 1", "TIME, 2"})
+  void aSpikeOfOneMicrometreIsDrawnAtEveryZoom(Along along, double scale) throws Exception {
     try (Program program = withASpike()) {
       long move = program.moves().firstOf(0, SPIKE + 2);
       assertThat(program.moves().z(move)).isEqualTo(-99_000_000L);
-      double at = program.moves().pathMm(move);
-      double all = program.moves().pathMm(program.moves().count() - 1);
+      double at = along.at(program.moves(), move);
+      double all = along.at(program.moves(), program.moves().count() - 1);
       int zooms = 0;
       for (double share = 1; share > 1e-5; share /= 1.37) {
         StripView view =
             new StripView(
-                Along.PATH,
+                along,
                 Trace.NONE,
                 false,
                 at - 0.37 * share * all,
                 at + 0.63 * share * all,
                 -102,
                 -97);
-        Columns pen = new Columns(Palette.LIGHT.feed());
+        Columns pen = new Columns(Palette.LIGHT.feed(), scale);
         StripDrawing drawing = new StripDrawing(pen, Palette.LIGHT, program, view, 700, 300);
         drawing.draw(height -> 0);
         double spike = drawing.y(-99_000_000.0);
@@ -115,7 +121,7 @@ class StripDrawingTest {
     try (Program program = Programs.read(file)) {
       StripView view = new StripView(Along.PATH, Trace.NONE, false, 0, 10, -100, 0);
       StripDrawing drawing =
-          new StripDrawing(new Columns(0), Palette.LIGHT, program, view, 700, 300);
+          new StripDrawing(new Columns(0, 1), Palette.LIGHT, program, view, 700, 300);
       double start = program.moves().pathMm(program.moves().count() - 2);
       double length = program.moves().pathMm(program.moves().count() - 1) - start;
       StripDrawing.Column column = drawing.column(start + 0.25 * length, start + 0.5 * length);
