@@ -2,7 +2,6 @@ package hairline.checks.cli;
 
 import hairline.checks.report.BriefText;
 import hairline.checks.report.CheckedProgram;
-import hairline.checks.report.Conditions;
 import hairline.checks.report.HtmlReport;
 import hairline.checks.report.ReportOptions;
 import hairline.checks.report.ReportWriter;
@@ -18,6 +17,7 @@ import java.util.Locale;
 import java.util.OptionalLong;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -52,15 +52,6 @@ final class BriefCommand implements Action {
   @Parameters(paramLabel = "PROGRAM", description = "The part program, or - for standard input.")
   private String program = "";
 
-  @Option(names = "--setup", paramLabel = "FILE", description = "The setup sheet.")
-  private @Nullable String setup;
-
-  @Option(
-      names = "--set",
-      paramLabel = "KEY=VALUE",
-      description = "What if: a value of the sheet changed. May be repeated.")
-  private List<String> changes = new ArrayList<>();
-
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
@@ -73,38 +64,19 @@ final class BriefCommand implements Action {
       description = "Where to write it (standard output).")
   private @Nullable String output;
 
-  @Option(
-      names = "--color",
-      paramLabel = "WHEN",
-      description =
-          "Colour in the text: ${COMPLETION-CANDIDATES} (auto: on a terminal, unless NO_COLOR is"
-              + " set).")
-  private Colour colour = Colour.AUTO;
-
-  @Option(
-      names = {"-v", "--verbose"},
-      description = "Lists whole; failures with their traces.")
-  private boolean verbose;
+  @Mixin private final CommonOptions common = new CommonOptions();
 
   @Override
   public boolean verbose() {
-    return verbose;
+    return common.verbose();
   }
 
   @Override
   public ExitStatus run(Streams streams, Messages messages) throws Failed {
     OneProgram one = OneProgram.of(program, streams);
-    Sheets sheets = Sheets.of(setup, changes);
+    Sheets sheets = common.sheets();
     ReportOptions options =
-        new ReportOptions(
-            Version.number(),
-            FailOn.WARNING.level(),
-            output == null && colour.on(streams),
-            false,
-            verbose,
-            output == null ? streams.columns() : ReportOptions.USUAL_WIDTH,
-            List.of(),
-            new Conditions(List.of(), List.of(), sheets.changes()));
+        output == null ? common.report(streams, sheets) : common.reportInFile(sheets);
     Surfaces surfaces =
         new Surfaces(SurfaceWanted.NOTHING, false, false, true, OptionalLong.empty());
     CheckRun run =

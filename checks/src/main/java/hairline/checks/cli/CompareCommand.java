@@ -12,7 +12,6 @@ import hairline.checks.motion.Place;
 import hairline.checks.motion.ProgramFiles;
 import hairline.checks.motion.SheetControl;
 import hairline.checks.report.ComparisonFormat;
-import hairline.checks.report.Conditions;
 import hairline.checks.report.ReportOptions;
 import hairline.checks.rules.ProgramCheck;
 import hairline.checks.rules.Selection;
@@ -20,13 +19,11 @@ import hairline.checks.setup.Length;
 import hairline.checks.setup.MachineKeys;
 import hairline.checks.setup.Setup;
 import java.io.IOException;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -59,15 +56,6 @@ final class CompareCommand implements Action {
   @Parameters(index = "1", paramLabel = "AFTER", description = "The part program as it is.")
   private String after = "";
 
-  @Option(names = "--setup", paramLabel = "FILE", description = "The setup sheet for both.")
-  private @Nullable String setup;
-
-  @Option(
-      names = "--set",
-      paramLabel = "KEY=VALUE",
-      description = "What if: a value of both sheets changed. May be repeated.")
-  private List<String> changes = new ArrayList<>();
-
   @Option(
       names = "--fail-on",
       paramLabel = "WHAT",
@@ -87,22 +75,11 @@ final class CompareCommand implements Action {
       description = "Format of the comparison: ${COMPLETION-CANDIDATES} (text).")
   private ComparisonFormat format = ComparisonFormat.TEXT;
 
-  @Option(
-      names = "--color",
-      paramLabel = "WHEN",
-      description =
-          "Colour in the text: ${COMPLETION-CANDIDATES} (auto: on a terminal, unless NO_COLOR is"
-              + " set).")
-  private Colour colour = Colour.AUTO;
-
-  @Option(
-      names = {"-v", "--verbose"},
-      description = "Lists in the text whole; failures with their traces.")
-  private boolean verbose;
+  @Mixin private final CommonOptions common = new CommonOptions();
 
   @Override
   public boolean verbose() {
-    return verbose;
+    return common.verbose();
   }
 
   /** One of the two programs. */
@@ -137,7 +114,11 @@ final class CompareCommand implements Action {
 
   @Override
   public ExitStatus run(Streams streams, Messages messages) throws Failed {
-    Sheets sheets = Sheets.of(setup, changes);
+    Sheets sheets = common.sheets();
+    if (before.equals(Inputs.STANDARD_INPUT) && after.equals(Inputs.STANDARD_INPUT)) {
+      throw Failed.of(
+          Failure.WRONG_OPTION, "- stands for standard input, which holds one program", "compare ");
+    }
     OneProgram programBefore = OneProgram.of(before, streams);
     OneProgram programAfter = OneProgram.of(after, streams);
     Side was = new Side(programBefore, sheets.setupFor(programBefore.path()));
@@ -164,16 +145,7 @@ final class CompareCommand implements Action {
                     levelsBefore,
                     levelsAfter));
     ExitStatus status = status(comparison).and(complete(resultBefore)).and(complete(resultAfter));
-    ReportOptions options =
-        new ReportOptions(
-            Version.number(),
-            Optional.empty(),
-            colour.on(streams),
-            false,
-            verbose,
-            streams.columns(),
-            List.of(),
-            new Conditions(List.of(), List.of(), sheets.changes()));
+    ReportOptions options = common.report(streams, sheets);
     try {
       format.write(streams.out(), comparison, options, status.code());
     } catch (IOException e) {

@@ -16,6 +16,9 @@ import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.TypeConversionException;
@@ -243,6 +246,13 @@ public final class Main {
           + argument
           + "`"
           + near.map(n -> "; nearest is " + n).orElse("");
+    }
+    if (e instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
+      ArgSpec due = missing.getMissing().get(0);
+      return "`"
+          + due.paramLabel()
+          + (due instanceof OptionSpec option ? "` behind `" + option.longestName() : "")
+          + "` is missing";
     }
     String message = String.valueOf(e.getMessage());
     if (message.startsWith("Invalid value for option '") && message.contains("': takes ")) {

@@ -1,7 +1,6 @@
 package hairline.checks.cli;
 
 import hairline.checks.finding.ProgramResult;
-import hairline.checks.report.Conditions;
 import hairline.checks.report.ReportOptions;
 import hairline.checks.report.WindowDrawing;
 import hairline.checks.report.WindowFormat;
@@ -14,11 +13,11 @@ import hairline.checks.setup.Setup;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -44,15 +43,6 @@ final class WindowCommand implements Action {
   @Parameters(paramLabel = "PROGRAM", description = "The part program, or - for standard input.")
   private String program = "";
 
-  @Option(names = "--setup", paramLabel = "FILE", description = "The setup sheet.")
-  private @Nullable String setup;
-
-  @Option(
-      names = "--set",
-      paramLabel = "KEY=VALUE",
-      description = "What if: a value of the sheet changed. May be repeated.")
-  private List<String> changes = new ArrayList<>();
-
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
@@ -66,28 +56,17 @@ final class WindowCommand implements Action {
           "Draws feed against depth into a file, with each limit named and the programmed point.")
   private @Nullable String svg;
 
-  @Option(
-      names = "--color",
-      paramLabel = "WHEN",
-      description =
-          "Colour in the text: ${COMPLETION-CANDIDATES} (auto: on a terminal, unless NO_COLOR is"
-              + " set).")
-  private Colour colour = Colour.AUTO;
-
-  @Option(
-      names = {"-v", "--verbose"},
-      description = "Failures with their traces.")
-  private boolean verbose;
+  @Mixin private final CommonOptions common = new CommonOptions();
 
   @Override
   public boolean verbose() {
-    return verbose;
+    return common.verbose();
   }
 
   @Override
   public ExitStatus run(Streams streams, Messages messages) throws Failed {
     OneProgram one = OneProgram.of(program, streams);
-    Sheets sheets = Sheets.of(setup, changes);
+    Sheets sheets = common.sheets();
     Setup sheet = sheets.setupFor(one.path());
     Optional<Path> target =
         svg == null
@@ -96,16 +75,7 @@ final class WindowCommand implements Action {
     CutsOfOperations cuts = new CutsOfOperations(sheet);
     ProgramResult result = one.read(() -> one.check(ProgramCheck.of(Selection.ALL), sheet, cuts));
     List<CuttingWindow> windows = WindowSolver.solve(cuts, target.isPresent());
-    ReportOptions options =
-        new ReportOptions(
-            Version.number(),
-            Optional.empty(),
-            colour.on(streams),
-            false,
-            verbose,
-            streams.columns(),
-            List.of(),
-            new Conditions(List.of(), List.of(), sheets.changes()));
+    ReportOptions options = common.report(streams, sheets);
     ExitStatus status =
         result.stepBudgetReached() || result.notUnderstood() || result.macroUnread()
             ? ExitStatus.INCOMPLETE

@@ -2,6 +2,8 @@ package hairline.checks.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
@@ -13,6 +15,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
@@ -243,6 +247,57 @@ class CompareCommandTest {
         .doesNotContain("<script", "http:", "https:");
   }
 
+  /** Before and after turned round: the same differences, the other way. */
+  @Test
+  void theWholeComparisonIsSymmetric() throws Exception {
+    ObjectMapper json = new ObjectMapper();
+    JsonNode there =
+        json.readTree(Ran.of("compare", "--format=json", SHEET, before(), edited()).out());
+    JsonNode back =
+        json.readTree(Ran.of("compare", "--format=json", SHEET, edited(), before()).out());
+    List<String> changes = new ArrayList<>();
+    there.get("changes").forEach(c -> changes.add(line(c, "before", "after")));
+    List<String> turned = new ArrayList<>();
+    back.get("changes").forEach(c -> turned.add(line(c, "after", "before")));
+    assertThat(changes).hasSizeGreaterThan(5);
+    assertThat(turned).containsExactlyInAnyOrderElementsOf(changes);
+    JsonNode surface = there.get("surfaces").get(0).get("largest");
+    JsonNode surfaceBack = back.get("surfaces").get(0).get("largest");
+    assertThat(surfaceBack.get("higherUm").asDouble())
+        .isEqualTo(-surface.get("higherUm").asDouble());
+    assertThat(surfaceBack.get("beforeUm")).isEqualTo(surface.get("afterUm"));
+    assertThat(back.get("findings").get("new")).hasSameSizeAs(there.get("findings").get("gone"));
+    assertThat(back.get("findings").get("gone")).hasSameSizeAs(there.get("findings").get("new"));
+    assertThat(there.get("findings").get("new")).isNotEmpty();
+  }
+
+  private String edited() throws IOException {
+    return inFile(
+        terraces()
+            .replace("G1 Z-0.008 F60.", "G1 Z-0.0083 F60.")
+            .replace("X0.35 F400.\n", "X0.3505 F20.\n")
+            .replace("S50000 M3\nM72\n", "S49000 M3\n")
+            .replace("G1 Z-0.014 F60.", "G1 Z-0.0135 F60."));
+  }
+
+  private String inFile(String text) throws IOException {
+    return Files.writeString(folder.resolve("edited.nc"), text).toString();
+  }
+
+  private static String line(JsonNode change, String first, String second) {
+    return change.get("kind").asText()
+        + " "
+        + change.get(first).asText()
+        + " > "
+        + change.get(second).asText()
+        + " x"
+        + change.get("count").asInt()
+        + " "
+        + change.get("first").path(first).path("line").asText()
+        + ":"
+        + change.get("first").path(second).path("line").asText();
+  }
+
   @Test
   void failuresAreSentences() {
     Ran folderGiven = Ran.of("compare", CLEAN, DEMO.toString());
@@ -251,6 +306,13 @@ class CompareCommandTest {
     Ran gone = Ran.of("compare", CLEAN, "gone.nc");
     assertThat(gone.status()).isEqualTo(3);
     assertThat(gone.err()).contains("`gone.nc` does not exist");
-    assertThat(Ran.of("compare", CLEAN).status()).isEqualTo(2);
+    Ran one = Ran.of("compare", CLEAN);
+    assertThat(one.status()).isEqualTo(2);
+    assertThat(one.err()).contains("`AFTER` is missing");
+    assertThat(Ran.of("compare", CLEAN, CLEAN, "--setup").err())
+        .contains("`FILE` behind `--setup` is missing");
+    Ran twice = Ran.of("compare", "-", "-");
+    assertThat(twice.status()).isEqualTo(2);
+    assertThat(twice.err()).contains("- stands for standard input, which holds one program");
   }
 }

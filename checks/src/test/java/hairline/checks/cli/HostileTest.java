@@ -67,6 +67,7 @@ class HostileTest {
       {"brief"},
       {"brief", "--format=html"},
       {"window"},
+      {"window", "--format=json"},
       {"compare", other.toString()},
       {"compare", "--format=json", other.toString()},
       {"compare", "--format=html", other.toString()}
