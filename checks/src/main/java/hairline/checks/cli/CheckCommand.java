@@ -163,7 +163,9 @@ final class CheckCommand implements Action {
 
   @Option(
       names = {"-q", "--quiet"},
-      description = "In the text report one line a finding; no progress bar.")
+      description =
+          "In the text report one line a finding, and what other options ask for; no progress"
+              + " bar.")
   private boolean quiet;
 
   @Option(

@@ -65,8 +65,9 @@ final class SurfaceWords {
   /** What the cells take in memory. */
   static String memory(SurfaceShown.Under under) {
     return mib(under.bytes())
-        + " MiB of cells that differ, all offsets together at most "
-        + mib(StockModel.Limits.DEFAULT.gridBytes());
+        + " MiB of memory for cells that differ; all offsets together may take "
+        + mib(StockModel.Limits.DEFAULT.gridBytes())
+        + " MiB";
   }
 
   /** Mebibytes to a tenth. */

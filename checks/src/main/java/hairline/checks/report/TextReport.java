@@ -81,6 +81,18 @@ final class TextReport implements ReportWriter {
     }
     ProgramResult result = program.result().orElseThrow();
     sheet(result);
+    asked(program, result);
+    for (Finding finding : result.findings()) {
+      line("");
+      finding(result, finding);
+    }
+    accepted(result);
+    notChecked(result);
+    assumptions(result);
+  }
+
+  /** What was asked for by an option of its own. */
+  private void asked(CheckedProgram program, ProgramResult result) throws IOException {
     if (program.summary().isPresent()) {
       line("");
       for (SummaryText.Line part : SummaryText.of(program.summary().get())) {
@@ -102,13 +114,6 @@ final class TextReport implements ReportWriter {
     if (program.budgets()) {
       budgets(result);
     }
-    for (Finding finding : result.findings()) {
-      line("");
-      finding(result, finding);
-    }
-    accepted(result);
-    notChecked(result);
-    assumptions(result);
   }
 
   private void surface(SurfaceShown surface) throws IOException {
@@ -175,6 +180,17 @@ final class TextReport implements ReportWriter {
       return;
     }
     ProgramResult result = program.result().orElseThrow();
+    boolean more =
+        program.summary().isPresent()
+            || program.surface().isPresent()
+            || program.depths().isPresent()
+            || program.timeline().isPresent()
+            || program.budgets();
+    if (more) {
+      line(paint(Paint.STRONG, Visible.of(program.name())));
+      asked(program, result);
+      line("");
+    }
     for (Finding finding : result.findings()) {
       line(
           where(result, finding.at())
@@ -430,7 +446,7 @@ final class TextReport implements ReportWriter {
     if (verdict.incomplete() > 0) {
       text.append("; ")
           .append(Words.count(verdict.incomplete(), "program"))
-          .append(" not analysed to the end");
+          .append(" not analysed in full");
     }
     if (verdict.troubled() > 0) {
       text.append("; ").append(Words.count(verdict.troubled(), "input")).append(" not checked");

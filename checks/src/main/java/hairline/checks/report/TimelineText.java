@@ -235,13 +235,14 @@ final class TimelineText {
     }
   }
 
-  /** Cuts of one tool between two marks are one row. */
+  /** Cuts of one tool at one speed, with no stop and no mark between, are one row. */
   private void cuts(List<Row> all, List<Cutting> cuts, String what) {
     int from = 0;
     for (int c = 1; c <= cuts.size(); c++) {
       if (c < cuts.size()
           && cuts.get(c).tool().equals(cuts.get(from).tool())
-          && noMarkBetween(cuts.get(c - 1).toSeconds(), cuts.get(c).fromSeconds())) {
+          && noMarkBetween(cuts.get(c - 1).toSeconds(), cuts.get(c).fromSeconds())
+          && turnsOn(cuts.get(c - 1).toSeconds(), cuts.get(c).fromSeconds())) {
         continue;
       }
       Cutting first = cuts.get(from);
@@ -255,6 +256,20 @@ final class TimelineText {
               TimelineWords.drift(first.driftAtStartUm(), last.driftAtEndUm())));
       from = c;
     }
+  }
+
+  /** Whether the spindle goes on at one speed. */
+  private boolean turnsOn(double from, double to) {
+    List<Point> points = timeline.points();
+    for (int p = 1; p < points.size(); p++) {
+      double at = points.get(p).seconds();
+      if (at >= from - NOW_SECONDS
+          && at <= to + NOW_SECONDS
+          && !points.get(p).rpm().equals(points.get(p - 1).rpm())) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private boolean noMarkBetween(double from, double to) {

@@ -83,10 +83,10 @@ public final class CutDirectionMixed implements Rule {
                 odd.at(),
                 "walls of "
                     + name
-                    + " are cut climb, first at line "
-                    + climb.at().line()
-                    + ", and conventional, first at line "
-                    + conventional.at().line())
+                    + " are cut climb, first at "
+                    + context.line(climb.at(), odd.at())
+                    + ", and conventional, first at "
+                    + context.line(conventional.at(), odd.at()))
             .fact(
                 "moves along walls that are left standing: "
                     + seen.climbs

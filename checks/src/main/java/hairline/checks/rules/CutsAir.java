@@ -131,8 +131,8 @@ public final class CutsAir implements Rule {
             .longest
             .map(
                 cut ->
-                    "; the longest move in air is line "
-                        + cut.at().line()
+                    "; the longest move in air is "
+                        + context.line(cut.at(), at.at())
                         + " with "
                         + Quantities.mm(cut.move().lengthMm()))
             .orElse("");

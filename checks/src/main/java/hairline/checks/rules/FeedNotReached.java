@@ -54,6 +54,8 @@ public final class FeedNotReached implements Rule {
     private double rubsMm;
     private double stretchRevolutions;
     private double longestRevolutions;
+    private boolean inContact;
+    private double lastContact = 1;
     private double slowestMmPerMin = Double.POSITIVE_INFINITY;
     private double neededMmPerMin;
     private Optional<ToothCut> first = Optional.empty();
@@ -64,21 +66,27 @@ public final class FeedNotReached implements Rule {
     }
 
     void take(ToothCut tooth, PlannedMove planned, double neededFeed) {
-      double lengthMm = tooth.cut().move().lengthMm() * tooth.cut().removal().contactShare();
+      double contact = tooth.cut().removal().contactShare();
+      double lengthMm = tooth.cut().move().lengthMm() * contact;
       contactMm += lengthMm;
       // A feed that does not make a chip as programmed is told by another rule.
       double below = tooth.feedMmPerMin() < neededFeed ? 0 : planned.shareBelow(neededFeed);
+      // A move that comes out of the air slowly may do so in the air.
+      double atStart = inContact ? 1 : contact;
+      inContact = true;
       if (below <= 0) {
+        stretch(stretchRevolutions);
         stretchRevolutions = 0;
         return;
       }
       rubsMm += below * lengthMm;
       first = first.or(() -> Optional.of(tooth));
       double perSecond = tooth.rpm() / 60;
-      stretch(stretchRevolutions + planned.secondsBelowAtStart(neededFeed) * perSecond);
+      stretch(stretchRevolutions + planned.secondsBelowAtStart(neededFeed) * perSecond * atStart);
       if (below < 1) {
-        stretch(planned.secondsBelowAtEnd(neededFeed) * perSecond);
+        stretchRevolutions = planned.secondsBelowAtEnd(neededFeed) * perSecond;
       }
+      lastContact = contact;
       if (planned.lowestMmPerMin() < slowestMmPerMin) {
         slowestMmPerMin = planned.lowestMmPerMin();
         neededMmPerMin = neededFeed;
@@ -91,8 +99,12 @@ public final class FeedNotReached implements Rule {
       longestRevolutions = Math.max(longestRevolutions, revolutions);
     }
 
+    /** So does one that goes out into the air. */
     void leaveContact() {
+      stretch(stretchRevolutions * lastContact);
       stretchRevolutions = 0;
+      lastContact = 1;
+      inContact = false;
     }
 
     boolean speaks() {
@@ -173,6 +185,8 @@ public final class FeedNotReached implements Rule {
   }
 
   private static void speak(RuleContext context, Current current) {
+    current.surely.leaveContact();
+    current.likely.leaveContact();
     if (current.surely.speaks()) {
       report(context, current.surely, true);
     } else if (current.likely.speaks()) {
@@ -203,8 +217,8 @@ public final class FeedNotReached implements Rule {
     context.report(
         occurrence
             .fact(
-                "slowest at line "
-                    + worst.cut().at().line()
+                "slowest at "
+                    + context.line(worst.cut().at(), at.cut().at())
                     + "; "
                     + worst.arithmetic()
                     + "; planned with machine.acceleration, machine.jerk,"

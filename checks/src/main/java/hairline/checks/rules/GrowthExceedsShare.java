@@ -165,8 +165,8 @@ public final class GrowthExceedsShare implements Rule {
                 cures.add(
                     "measuring "
                         + step.lower().tool().map(t -> "tool " + t.number()).orElse("the tool")
-                        + " again before line "
-                        + lower.first().at().line()));
+                        + " again before "
+                        + context.line(lower.first().at(), step.at())));
     return cures.isEmpty()
         ? "both levels in one run of the spindle at one speed, and shorter cuts at each"
         : String.join("; or ", cures);

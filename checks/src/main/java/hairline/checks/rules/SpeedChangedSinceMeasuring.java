@@ -84,8 +84,8 @@ public final class SpeedChangedSinceMeasuring implements Rule {
                     + FineCuts.tool(cut)
                     + " measured "
                     + Growths.speed(speedThen)
-                    + " at line "
-                    + measuring.at().line()
+                    + " at "
+                    + context.line(measuring.at(), cut.at())
                     + ": the spindle is "
                     + Growths.size(drift, allowed)
                     + (Growths.deeper(drift) ? " longer" : " shorter")
@@ -117,8 +117,8 @@ public final class SpeedChangedSinceMeasuring implements Rule {
                                 + FineCuts.tool(cut)
                                 + " again "
                                 + Growths.speed(speed)
-                                + " before line "
-                                + cut.at().line())
+                                + " before "
+                                + context.line(cut.at(), cut.at()))
                         .figure("growth", size.typical(), "µm")
                         .figure("growthLow", size.low(), "µm")
                         .figure("allowed", allowed.um(), "µm")

@@ -122,8 +122,8 @@ public final class ToolLifeExceeded implements Rule {
                     + ", its life is "
                     + length(use.lifeMm))
             .fact(
-                "it runs out at line "
-                    + over.at().line()
+                "it runs out at "
+                    + context.line(over.at(), over.at())
                     + "; life from "
                     + use.tool.path(ToolKeys.LIFE))
             .cure("a second tool from here on, or fewer passes")

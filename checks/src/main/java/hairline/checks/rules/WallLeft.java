@@ -113,7 +113,9 @@ public final class WallLeft implements Rule {
                     + Quantities.significant(sliver.heightPm() / 1e9, 6)
                     + "; good to a cell of "
                     + Quantities.um(surface.cellPm()))
-            .fact("the level on the other side begins at line " + one.level().at().line())
+            .fact(
+                "the level on the other side begins at "
+                    + context.line(one.level().at(), later.level().at()))
             .cure("passes that overlap, or a wall as wide as it is meant")
             .figure("width", widthUm, "µm")
             .figure("tenthOfTool", wideEnoughUm, "µm")

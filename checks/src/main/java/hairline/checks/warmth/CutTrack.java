@@ -27,6 +27,7 @@ final class CutTrack {
     private final Place first;
     private final double fromSeconds;
     private final OptionalInt tool;
+    private final Optional<Double> rpm;
     private final Optional<Measuring> measuring;
     private final Optional<GrowthPoint> atStart;
     private Place last;
@@ -38,10 +39,12 @@ final class CutTrack {
         double fromSeconds,
         double toSeconds,
         OptionalInt tool,
+        Optional<Double> rpm,
         Optional<Measuring> measuring,
         Optional<GrowthPoint> atStart,
         Optional<GrowthPoint> atEnd) {
       this.first = at;
+      this.rpm = rpm;
       this.last = at;
       this.fromSeconds = fromSeconds;
       this.toSeconds = toSeconds;
@@ -54,6 +57,7 @@ final class CutTrack {
     /** Whether this one goes on with the other, the break between them being no longer. */
     boolean goesOn(Stretch next, double breakSeconds) {
       return tool.equals(next.tool)
+          && rpm.equals(next.rpm)
           && measuring.map(Measuring::at).equals(next.measuring.map(Measuring::at))
           && measuring.map(Measuring::end).equals(next.measuring.map(Measuring::end))
           && next.fromSeconds - toSeconds <= breakSeconds;
@@ -83,10 +87,11 @@ final class CutTrack {
       double fromSeconds,
       double toSeconds,
       OptionalInt tool,
+      Optional<Double> rpm,
       Optional<Measuring> measuring,
       Optional<GrowthPoint> atStart,
       Optional<GrowthPoint> atEnd) {
-    Stretch next = new Stretch(at, fromSeconds, toSeconds, tool, measuring, atStart, atEnd);
+    Stretch next = new Stretch(at, fromSeconds, toSeconds, tool, rpm, measuring, atStart, atEnd);
     int size = stretches.size();
     if (size > 0 && stretches.get(size - 1).goesOn(next, breakSeconds)) {
       stretches.get(size - 1).take(next);
@@ -95,7 +100,7 @@ final class CutTrack {
     } else if (complete) {
       coarsen();
       if (stretches.size() < ProgramTimeline.MOST_CUTS) {
-        take(at, fromSeconds, toSeconds, tool, measuring, atStart, atEnd);
+        take(at, fromSeconds, toSeconds, tool, rpm, measuring, atStart, atEnd);
       } else {
         complete = false;
       }

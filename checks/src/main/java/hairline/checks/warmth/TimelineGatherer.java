@@ -77,6 +77,7 @@ public final class TimelineGatherer implements EventSink {
             from,
             to,
             tool(cut.move().modes()),
+            cut.move().modes().turningRpm(),
             warmth.measuring(),
             growth,
             growth.map(point -> point.later(time.ofThisEvent())));
@@ -116,7 +117,8 @@ public final class TimelineGatherer implements EventSink {
       notes.add(
           "more than "
               + ProgramTimeline.MOST_POINTS
-              + " points of the spindle: of equal parts of the time, first, last and extremes stay");
+              + " points of the spindle: of equal parts of the time, first, last and extremes"
+              + " stay");
     }
     if (marksLeft > 0) {
       notes.add(
