@@ -1,132 +1,531 @@
 package hairline.checks.timing;
 
 /**
- * The fastest way between two places of a path at which acceleration is zero: up, steady, down.
- * Speeds in mm/s, lengths in mm, times in s.
+ * The fastest way between two places of a path, from one speed and acceleration to another, within
+ * a speed, an acceleration and a jerk (exact mechanics). Speeds in mm/s, lengths in mm, times in s.
+ *
+ * <p>Along the fastest way jerk is that allowed, to either side, or none. Three shapes are known. A
+ * hump rises to a peak, stays and falls. A rise ends while the speed still grows: acceleration is
+ * built up, taken back in part, and built up again. A fall is a rise run backwards. Where a way
+ * starts with falling or ends with rising speed and has to turn, there is a dip below the speed at
+ * that end. No way is known that has to brake first because it is too short; a plan with such a way
+ * in it is not the fastest.
+ *
+ * <p>One object plans many ways, one after the other.
  */
 final class SpeedProfile {
-  private static final int MOST_STEPS = 200;
+  private static final int MOST_STEPS = 60;
+  private static final int MOST_PHASES = 8;
 
-  private final double from;
-  private final double to;
-  private final double length;
-  private final double peak;
-  private final double acceleration;
-  private final double jerk;
-  private final double upLength;
-  private final double upSeconds;
-  private final double downLength;
-  private final double downSeconds;
-  private final double steadySeconds;
+  /** Rounding of sums that ought to be equal. */
+  private static final double ROUNDING = 1e-9;
+
+  private enum Shape {
+    HUMP,
+    RISE,
+    FALL
+  }
+
+  private double from;
+  private double fromAcceleration;
+  private double to;
+  private double toAcceleration;
+  private double length;
+  private double acceleration;
+  private double jerk;
+
+  private Shape shape = Shape.HUMP;
+  private double seconds;
+  private double steady;
+  private double peak;
+  private double peakFrom;
+  private double peakTo;
+  private double pull;
+
+  // Of the ramp last looked at.
+  private double rampSeconds;
+  private double rampLength;
+  private double rampAcceleration;
+  private double rampHold;
+
+  /** Down to this acceleration a rise takes back the one built up. */
+  private double dent;
+
+  // Phases of one jerk each, by their starts; made when a place is first asked for.
+  private int phases;
+  private final double[] times = new double[MOST_PHASES];
+  private final double[] places = new double[MOST_PHASES];
+  private final double[] speeds = new double[MOST_PHASES];
+  private final double[] accelerations = new double[MOST_PHASES];
+  private final double[] jerks = new double[MOST_PHASES];
+  private final double[] durations = new double[MOST_PHASES];
+  private double endPlace;
+  private double endSpeed;
+
+  // At the place last asked for.
+  private double foundPlace;
+  private double foundTime;
+  private double foundSpeed;
+  private double foundAcceleration;
 
   /**
-   * A profile. The change from one speed to the other must fit the length.
+   * Plans a way.
    *
    * @param from speed at its start
+   * @param fromAcceleration acceleration there, no more than allowed; 0 without a jerk limit
    * @param to speed at its end
+   * @param toAcceleration acceleration there, no more than allowed; 0 without a jerk limit
    * @param length its length, above 0
-   * @param cap highest speed
+   * @param cap highest speed; counts as no lower than the speeds at ends without acceleration
    * @param acceleration highest acceleration
    * @param jerk highest jerk, infinity for none
+   * @return whether there is one; if not, and acceleration is zero at both ends, what is planned
+   *     takes more length than there is
    */
-  SpeedProfile(
-      double from, double to, double length, double cap, double acceleration, double jerk) {
+  boolean plan(
+      double from,
+      double fromAcceleration,
+      double to,
+      double toAcceleration,
+      double length,
+      double cap,
+      double acceleration,
+      double jerk) {
     this.from = from;
+    this.fromAcceleration = fromAcceleration;
     this.to = to;
+    this.toAcceleration = toAcceleration;
     this.length = length;
     this.acceleration = acceleration;
     this.jerk = jerk;
-    this.peak = peak(from, to, length, cap, acceleration, jerk);
-    this.upSeconds = SpeedRamp.seconds(peak - from, acceleration, jerk);
-    this.upLength = (from + peak) / 2 * upSeconds;
-    this.downSeconds = SpeedRamp.seconds(peak - to, acceleration, jerk);
-    this.downLength = (to + peak) / 2 * downSeconds;
-    double steady = Math.max(0, length - upLength - downLength);
-    this.steadySeconds = peak > 0 ? steady / peak : 0;
+    phases = 0;
+    foundPlace = -1;
+    shape = Shape.HUMP;
+    if (!dipsAboveRest()) {
+      return false;
+    }
+    if (hump(cap)) {
+      return true;
+    }
+    boolean up = ended(to, -toAcceleration) >= ended(from, fromAcceleration);
+    if (up && toAcceleration > 0) {
+      shape = Shape.RISE;
+      peak = to;
+      peakFrom = length;
+      peakTo = length;
+      return rise(from, fromAcceleration, to, toAcceleration);
+    }
+    if (!up && fromAcceleration < 0) {
+      shape = Shape.FALL;
+      peak = from;
+      peakFrom = 0;
+      peakTo = 0;
+      return rise(to, -toAcceleration, from, -fromAcceleration);
+    }
+    return false;
   }
 
-  private static double peak(
-      double from, double to, double length, double cap, double acceleration, double jerk) {
-    double low = Math.max(from, to);
-    double high = Math.max(low, cap);
-    if (needed(from, to, high, acceleration, jerk) <= length) {
-      return high;
+  // Up, steady, down.
+
+  /** Whether the speed stays above zero where it falls at the start, or rises at the end. */
+  private boolean dipsAboveRest() {
+    return (fromAcceleration >= 0 || ended(from, fromAcceleration) > 0)
+        && (toAcceleration <= 0 || ended(to, -toAcceleration) > 0);
+  }
+
+  private boolean hump(double cap) {
+    double lowest = Math.max(ended(from, fromAcceleration), ended(to, -toAcceleration));
+    double highest = cap;
+    highest = fromAcceleration == 0 ? Math.max(highest, from) : highest;
+    highest = toAcceleration == 0 ? Math.max(highest, to) : highest;
+    if (lowest > highest) {
+      if (lowest > highest * (1 + ROUNDING)) {
+        return false;
+      }
+      highest = lowest;
     }
-    if (from == to) {
-      return Math.min(high, SpeedRamp.reached(from, length / 2, acceleration, jerk));
+    double needed = both(highest);
+    if (needed <= length) {
+      humpTo(highest);
+      pull = highest > 0 ? 1 / highest : 0;
+      return true;
     }
+    double least = both(lowest);
+    if (least < length) {
+      humpTo(peakBetween(lowest, highest, needed));
+      return true;
+    }
+    humpTo(lowest);
+    pull = lowest > 0 ? 1 / lowest : 0;
+    return least <= length * (1 + ROUNDING);
+  }
+
+  /** The speed at which an acceleration has been taken back. */
+  private double ended(double speed, double rate) {
+    return rate == 0 ? speed : speed + rate * Math.abs(rate) / (2 * jerk);
+  }
+
+  /** The length that both ramps to a peak take; their time is in {@link #rampSeconds}. */
+  private double both(double top) {
+    ramp(to, -toAcceleration, top);
+    double otherLength = rampLength;
+    double otherSeconds = rampSeconds;
+    ramp(from, fromAcceleration, top);
+    rampSeconds += otherSeconds;
+    return rampLength + otherLength;
+  }
+
+  /** Looks at the ramp from a speed and an acceleration up to a speed without acceleration. */
+  private void ramp(double speed, double rate, double top) {
+    if (Double.isInfinite(jerk)) {
+      rampAcceleration = acceleration;
+      rampHold = Math.max(0, top - speed) / acceleration;
+      rampSeconds = rampHold;
+      rampLength = rampHold * (speed + top) / 2;
+      return;
+    }
+    double square = Math.max(0, jerk * (top - speed) + rate * rate / 2);
+    rampHold = 0;
+    if (square > acceleration * acceleration) {
+      rampAcceleration = acceleration;
+      rampHold = (square - acceleration * acceleration) / (jerk * acceleration);
+    } else {
+      rampAcceleration = Math.max(Math.sqrt(square), rate);
+    }
+    double most = rampAcceleration;
+    double first = (most - rate) / jerk;
+    double last = most / jerk;
+    double lastFrom = top - most * last / 2;
+    rampSeconds = first + rampHold + last;
+    rampLength =
+        first * (speed + first * (rate / 2 + first * jerk / 6))
+            + rampHold * (lastFrom - most * rampHold / 2)
+            + last * (top - last * most / 6);
+  }
+
+  /** The peak at which both ramps take the whole length, from below. */
+  private double peakBetween(double lowest, double highest, double neededForHighest) {
     if (Double.isInfinite(jerk)) {
       double square = (2 * acceleration * length + from * from + to * to) / 2;
-      return Math.max(low, Math.min(high, Math.sqrt(square)));
+      return Math.max(lowest, Math.min(highest, Math.sqrt(square)));
     }
-    for (int k = 0; k < MOST_STEPS && high - low > 1e-13 * high; k++) {
-      double middle = (low + high) / 2;
-      if (needed(from, to, middle, acceleration, jerk) <= length) {
-        low = middle;
+    // The length grows smoothly with the root of the rise above the lowest peak.
+    double low = 0;
+    double high = Math.sqrt(highest - lowest);
+    double root = high * Math.sqrt(length / neededForHighest);
+    for (int k = 0; k < MOST_STEPS && high - low > 1e-11 * high; k++) {
+      if (!(root > low && root < high)) {
+        root = (low + high) / 2;
+      }
+      double top = lowest + root * root;
+      ramp(to, -toAcceleration, top);
+      double way = rampLength;
+      // What the ramps gain in time and in length with the peak.
+      double longer = 1 / rampAcceleration;
+      double farther = top / rampAcceleration + rampAcceleration / (2 * jerk);
+      ramp(from, fromAcceleration, top);
+      way += rampLength;
+      longer += 1 / rampAcceleration;
+      farther += top / rampAcceleration + rampAcceleration / (2 * jerk);
+      double off = way - length;
+      pull = longer / farther;
+      if (off > 0) {
+        high = root;
       } else {
-        high = middle;
+        low = root;
+        if (off > -1e-10 * length) {
+          break;
+        }
+      }
+      // Aims a little too low, so that the answer is approached from below.
+      root -= (off + 3e-11 * length) / (farther * 2 * root);
+    }
+    return lowest + low * low;
+  }
+
+  private void humpTo(double top) {
+    ramp(to, -toAcceleration, top);
+    double downLength = rampLength;
+    double downSeconds = rampSeconds;
+    ramp(from, fromAcceleration, top);
+    steady = top > 0 ? Math.max(0, length - downLength - rampLength) / top : 0;
+    seconds = rampSeconds + steady + downSeconds;
+    peak = top;
+    peakFrom = Math.min(length, rampLength);
+    peakTo = Math.max(peakFrom, length - downLength);
+  }
+
+  // Up all the way, or down.
+
+  /** Plans from the slower to the faster end; accelerations are those of that direction. */
+  private boolean rise(double low, double lowRate, double high, double highRate) {
+    double change = jerk * (high - low);
+    double squares = (highRate * highRate - lowRate * lowRate) / 2;
+    if (change < squares || (lowRate > 0 && change < -squares)) {
+      return false;
+    }
+    // The way shortens as less acceleration is taken back.
+    double left =
+        lowRate > 0
+            ? Math.sqrt(Math.max(0, (lowRate * lowRate + highRate * highRate) / 2 - change))
+            : 0;
+    double right = highRate;
+    double leftOff = dented(low, lowRate, high, highRate, left) - length;
+    double rightOff = dented(low, lowRate, high, highRate, right) - length;
+    if (leftOff < 0 || rightOff > 0) {
+      return false;
+    }
+    dent = left;
+    double off = leftOff;
+    for (int k = 0; k < MOST_STEPS && Math.abs(off) > 1e-12 * length; k++) {
+      dent = left + (right - left) * leftOff / (leftOff - rightOff);
+      if (!(dent > left && dent < right)) {
+        dent = (left + right) / 2;
+      }
+      double before = off;
+      off = dented(low, lowRate, high, highRate, dent) - length;
+      if (off > 0) {
+        left = dent;
+        leftOff = off;
+        rightOff = before > 0 ? rightOff / 2 : rightOff;
+      } else {
+        right = dent;
+        rightOff = off;
+        leftOff = before < 0 ? leftOff / 2 : leftOff;
       }
     }
-    return low;
+    dented(low, lowRate, high, highRate, dent);
+    seconds = rampSeconds;
+    return true;
   }
 
-  private static double needed(
-      double from, double to, double peak, double acceleration, double jerk) {
-    return SpeedRamp.length(from, peak, acceleration, jerk)
-        + SpeedRamp.length(to, peak, acceleration, jerk);
+  /**
+   * The length of a rise whose acceleration is built up, taken back to a value, and built up again;
+   * its time is in {@link #rampSeconds}.
+   */
+  private double dented(double low, double lowRate, double high, double highRate, double dented) {
+    double square =
+        Math.max(
+            0,
+            jerk * (high - low) + dented * dented + (lowRate * lowRate - highRate * highRate) / 2);
+    rampHold = 0;
+    if (square > acceleration * acceleration) {
+      rampAcceleration = acceleration;
+      rampHold = (square - acceleration * acceleration) / (jerk * acceleration);
+    } else {
+      rampAcceleration = Math.max(Math.sqrt(square), Math.max(lowRate, dented));
+    }
+    double most = rampAcceleration;
+    double first = (most - lowRate) / jerk;
+    double second = (most - dented) / jerk;
+    double third = (highRate - dented) / jerk;
+    rampSeconds = first + rampHold + second + third;
+    double way = first * (low + first * (lowRate / 2 + first * jerk / 6));
+    double speed = low + first * (lowRate + most) / 2;
+    way += rampHold * (speed + rampHold * most / 2);
+    speed += rampHold * most;
+    way += second * (speed + second * (most / 2 - second * jerk / 6));
+    speed += second * (most + dented) / 2;
+    return way + third * (speed + third * (dented / 2 + third * jerk / 6));
   }
 
+  // Phases.
+
+  private void build() {
+    endPlace = 0;
+    endSpeed = from;
+    switch (shape) {
+      case HUMP -> {
+        ramp(from, fromAcceleration, peak);
+        phase((rampAcceleration - fromAcceleration) / jerk, fromAcceleration, jerk);
+        phase(rampHold, rampAcceleration, 0);
+        phase(rampAcceleration / jerk, rampAcceleration, -jerk);
+        phase(steady, 0, 0);
+        ramp(to, -toAcceleration, peak);
+        phase(rampAcceleration / jerk, 0, -jerk);
+        phase(rampHold, -rampAcceleration, 0);
+        phase((rampAcceleration + toAcceleration) / jerk, -rampAcceleration, jerk);
+      }
+      case RISE -> {
+        dented(from, fromAcceleration, to, toAcceleration, dent);
+        double most = rampAcceleration;
+        phase((most - fromAcceleration) / jerk, fromAcceleration, jerk);
+        phase(rampHold, most, 0);
+        phase((most - dent) / jerk, most, -jerk);
+        phase((toAcceleration - dent) / jerk, dent, jerk);
+      }
+      case FALL -> {
+        dented(to, -toAcceleration, from, -fromAcceleration, dent);
+        double most = rampAcceleration;
+        phase((-fromAcceleration - dent) / jerk, fromAcceleration, jerk);
+        phase((most - dent) / jerk, -dent, -jerk);
+        phase(rampHold, -most, 0);
+        phase((most + toAcceleration) / jerk, -most, jerk);
+      }
+    }
+  }
+
+  private void phase(double duration, double rate, double withJerk) {
+    if (!(duration > 0)) {
+      return;
+    }
+    int k = phases++;
+    durations[k] = duration;
+    times[k] = k == 0 ? 0 : times[k - 1] + durations[k - 1];
+    places[k] = endPlace;
+    speeds[k] = endSpeed;
+    accelerations[k] = rate;
+    jerks[k] = withJerk;
+    endPlace += duration * (endSpeed + duration * (rate / 2 + duration * withJerk / 6));
+    endSpeed = Math.max(0, endSpeed + duration * (rate + duration * withJerk / 2));
+  }
+
+  // Asking.
+
+  /** The speed to which it rises; behind or before a dip it may be below those at the ends. */
   double peak() {
     return peak;
   }
 
+  /** The highest speed anywhere. */
+  double highest() {
+    return Math.max(peak, Math.max(from, to));
+  }
+
   double seconds() {
-    return upSeconds + steadySeconds + downSeconds;
+    return seconds;
   }
 
   /** Where along the length the peak is reached. */
   double peakFrom() {
-    return upLength;
+    return peakFrom;
   }
 
   /** Where along the length the peak is left. */
   double peakTo() {
-    return length - downLength;
+    return peakTo;
+  }
+
+  /**
+   * How much time a mm more to go costs, in s/mm, if it has a peak within: 1 over the peak where
+   * the feed is steady there.
+   */
+  double pull() {
+    return pull;
+  }
+
+  /** Where a dip behind its start is deepest; 0 without one. */
+  double startDipPlace() {
+    if (shape == Shape.FALL || fromAcceleration >= 0) {
+      return 0;
+    }
+    double time = -fromAcceleration / jerk;
+    return time * (from + time * (fromAcceleration / 2 + time * jerk / 6));
+  }
+
+  /** The lowest speed of a dip behind its start, or the speed there. */
+  double startDip() {
+    return shape != Shape.FALL && fromAcceleration < 0 ? ended(from, fromAcceleration) : from;
+  }
+
+  /** Where a dip before its end is deepest; the end without one. */
+  double endDipPlace() {
+    if (shape == Shape.RISE || toAcceleration <= 0) {
+      return length;
+    }
+    double time = toAcceleration / jerk;
+    return length - time * (to - time * (toAcceleration / 2 - time * jerk / 6));
+  }
+
+  /** The lowest speed of a dip before its end, or the speed there. */
+  double endDip() {
+    return shape != Shape.RISE && toAcceleration > 0 ? ended(to, -toAcceleration) : to;
   }
 
   /** The time at which a place is passed. */
   double timeAt(double place) {
-    if (place <= 0) {
-      return 0;
-    }
-    if (place >= length) {
-      return seconds();
-    }
-    if (place < upLength) {
-      return SpeedRamp.timeAt(from, peak, acceleration, jerk, place);
-    }
-    if (place <= length - downLength) {
-      return upSeconds + (place - upLength) / peak;
-    }
-    return seconds() - SpeedRamp.timeAt(to, peak, acceleration, jerk, length - place);
+    find(place);
+    return foundTime;
   }
 
   /** The speed at a place. */
   double speedAt(double place) {
+    find(place);
+    return foundSpeed;
+  }
+
+  /** The acceleration at a place. */
+  double accelerationAt(double place) {
+    find(place);
+    return foundAcceleration;
+  }
+
+  private void find(double place) {
+    if (place == foundPlace) {
+      return;
+    }
+    foundPlace = place;
     if (place <= 0) {
-      return from;
+      foundTime = 0;
+      foundSpeed = from;
+      foundAcceleration = fromAcceleration;
+      return;
     }
     if (place >= length) {
-      return to;
+      foundTime = seconds;
+      foundSpeed = to;
+      foundAcceleration = toAcceleration;
+      return;
     }
-    if (place < upLength) {
-      double time = SpeedRamp.timeAt(from, peak, acceleration, jerk, place);
-      return SpeedRamp.speed(from, peak, acceleration, jerk, time);
+    if (phases == 0) {
+      build();
     }
-    if (place <= length - downLength) {
-      return peak;
+    int k = 0;
+    while (k + 1 < phases && places[k + 1] <= place) {
+      k++;
     }
-    double left = SpeedRamp.timeAt(to, peak, acceleration, jerk, length - place);
-    return SpeedRamp.speed(to, peak, acceleration, jerk, left);
+    double way = place - places[k];
+    double speed = speeds[k];
+    double rate = accelerations[k];
+    double withJerk = jerks[k];
+    double time =
+        withJerk == 0
+            ? Math.min(durations[k], unjerked(way, speed, rate))
+            : within(way, speed, rate, withJerk, durations[k]);
+    foundTime = Math.min(seconds, times[k] + time);
+    foundAcceleration = rate + time * withJerk;
+    foundSpeed = Math.min(highest(), Math.max(0, speed + time * (rate + time * withJerk / 2)));
+  }
+
+  /** The time for a way under a steady acceleration. */
+  private static double unjerked(double way, double speed, double rate) {
+    double sum = speed + Math.sqrt(Math.max(0, speed * speed + 2 * rate * way));
+    return sum > 0 ? 2 * way / sum : Double.POSITIVE_INFINITY;
+  }
+
+  /** The time for a way under a steady jerk, within a phase. */
+  private static double within(
+      double way, double speed, double rate, double withJerk, double duration) {
+    double low = 0;
+    double high = duration;
+    double time = unjerked(way, speed, rate);
+    for (int k = 0; k < MOST_STEPS; k++) {
+      if (!(time > low && time < high)) {
+        time = (low + high) / 2;
+      }
+      double off = time * (speed + time * (rate / 2 + time * withJerk / 6)) - way;
+      if (off > 0) {
+        high = time;
+      } else {
+        low = time;
+      }
+      double present = speed + time * (rate + time * withJerk / 2);
+      double next = present > 0 ? time - off / present : (low + high) / 2;
+      if (Math.abs(next - time) <= 1e-13 * duration || high - low <= 1e-14 * duration) {
+        return Math.max(0, Math.min(duration, next));
+      }
+      time = next;
+    }
+    return time;
   }
 }

@@ -358,7 +358,7 @@ class FeedPlannerTest {
     assertThat(seconds(plan(blocks, 2000, INFINITE, 1000))).isCloseTo(brute, within(0.01 * brute));
   }
 
-  @Property(tries = 300)
+  @Property(tries = 1000)
   void noLimitIsExceeded(@ForAll("blocks") List<Block> blocks) {
     for (double jerk : new double[] {INFINITE, 50_000, 1_000_000}) {
       List<PlannedMove> planned = plan(blocks, 2000, jerk, 1000);
@@ -410,9 +410,8 @@ class FeedPlannerTest {
         double change = (move.exitMmPerMin() - move.entryMmPerMin()) / 60;
         double mean = change / move.seconds();
         assertThat(Math.abs(mean)).isLessThanOrEqualTo(2000 * (1 + 1e-6));
-        // Means over two stretches lie in their middles if acceleration changes evenly, and no
-        // farther apart than the whole of both.
-        double between = secondsBefore + move.seconds();
+        // Means over two stretches differ by no more than jerk can do between their middles.
+        double between = (secondsBefore + move.seconds()) / 2;
         assertThat(Math.abs(mean - before)).isLessThanOrEqualTo(jerk * between * (1 + 1e-3) + 1e-3);
         before = mean;
         secondsBefore = move.seconds();
@@ -438,14 +437,18 @@ class FeedPlannerTest {
   }
 
   /**
-   * Under a jerk limit the plan is not the fastest there is where blocks are far shorter than
-   * braking takes (0.14 mm from 10 mm/s here): there a longer look-ahead may lose a few per cent.
+   * Under a jerk limit the plan is within 1 % of the fastest ({@link FeedPlanInStepsTest}), so
+   * where blocks are shorter than braking takes (0.14 mm from 10 mm/s here) a longer look-ahead may
+   * lose that; where none is shorter it loses nothing.
    */
   @Property(tries = 200)
-  void lookingFartherAheadUnderJerkIsHardlySlower(@ForAll("blocks") List<Block> blocks) {
+  void lookingFartherAheadUnderJerkIsNoSlowerThanThePlanIsWrong(
+      @ForAll("blocks") List<Block> blocks) {
     double all = seconds(plan(blocks, 2000, 50_000, 1000));
-    double one = seconds(plan(blocks, 2000, 50_000, 1));
-    assertThat(all).isLessThanOrEqualTo(one * 1.05);
+    for (int lookAhead : new int[] {1, 5, 20}) {
+      double some = seconds(plan(blocks, 2000, 50_000, lookAhead));
+      assertThat(all).isLessThanOrEqualTo(some * 1.01);
+    }
     List<Block> longer =
         blocks.stream().map(b -> new Block(b.length + 0.3, b.cap, b.corner)).toList();
     double allOfLonger = seconds(plan(longer, 2000, 50_000, 1000));

@@ -13,10 +13,17 @@ import org.junit.jupiter.api.Test;
 class SpeedRampTest {
   private static final double NONE = Double.POSITIVE_INFINITY;
 
+  private static SpeedProfile profile(
+      double from, double to, double length, double cap, double acceleration, double jerk) {
+    SpeedProfile profile = new SpeedProfile();
+    assertThat(profile.plan(from, 0, to, 0, length, cap, acceleration, jerk)).isTrue();
+    return profile;
+  }
+
   /** From rest to rest: √(a L); a 2000 mm/s², L 5 µm → 189.74 mm/min, 3.1623 ms (exact). */
   @Test
   void restToRestWithoutJerk() {
-    SpeedProfile profile = new SpeedProfile(0, 0, 0.005, 1000, 2000, NONE);
+    SpeedProfile profile = profile(0, 0, 0.005, 1000, 2000, NONE);
     assertThat(profile.peak() * 60).isCloseTo(189.74, within(0.005));
     assertThat(profile.seconds()).isCloseTo(3.1623e-3, within(5e-8));
   }
@@ -24,7 +31,7 @@ class SpeedRampTest {
   /** Jerk alone: t_j = (L/2J)^⅓, peak J t_j²; J 50000, L 10 µm → 64.633 mm/min, 18.566 ms. */
   @Test
   void restToRestUnderJerkAlone() {
-    SpeedProfile profile = new SpeedProfile(0, 0, 0.01, 1000, 1e9, 50_000);
+    SpeedProfile profile = profile(0, 0, 0.01, 1000, 1e9, 50_000);
     assertThat(profile.peak() * 60).isCloseTo(64.633, within(0.0005));
     assertThat(profile.seconds()).isCloseTo(18.566e-3, within(5e-7));
   }
@@ -88,7 +95,7 @@ class SpeedRampTest {
       @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double share) {
     double acceleration = 2000;
     double change = SpeedRamp.length(from, to, acceleration, jerk);
-    SpeedProfile profile = new SpeedProfile(from, to, change + length, cap, acceleration, jerk);
+    SpeedProfile profile = profile(from, to, change + length, cap, acceleration, jerk);
     double all = change + length;
     double place = share * all;
     double step = all * 1e-6;

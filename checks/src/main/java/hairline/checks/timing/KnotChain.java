@@ -1,0 +1,511 @@
+package hairline.checks.timing;
+
+import java.util.Arrays;
+
+/**
+ * Knots are the borders at which a plan touches a limit, each with a speed and an acceleration;
+ * between two of them the fastest way is taken. A chain begins and ends without acceleration.
+ *
+ * <p>A chain whose knots have no acceleration is quickly found but may be slow where limits follow
+ * each other more closely than acceleration can be built up. {@link #runOn} lets acceleration run
+ * on through them: in rounds, each knot is left out where the way can do without, put where the way
+ * without it goes beyond a limit farthest, or given more or less acceleration or speed, as long as
+ * that gains time; a knot more is made where such a way meets another limit. All limits are kept
+ * after each step, so the chain is a plan at any time.
+ */
+final class KnotChain {
+  private static final int MOST_ROUNDS = 8;
+
+  /** Gains below this part of the time are left. */
+  private static final double WORTH = 5e-4;
+
+  /** What a first look at a knot promises is about as many times what is gained. */
+  private static final double HOPE = 4;
+
+  private static final double FIRST_STEP = 0.25;
+  private static final double SHORTER = 0.4;
+  private static final double SHORTEST = 0.03;
+  private static final double ROUNDING = 1e-9;
+
+  private final SeenBlocks seen;
+  private final SpeedProfile profile = new SpeedProfile();
+
+  private int count;
+  private int[] borders = new int[0];
+  private double[] speeds = new double[0];
+  private double[] accelerations = new double[0];
+  private double[] steps = new double[0];
+  private double[] scales = new double[0];
+  private boolean[] hopeful = new boolean[0];
+
+  // Of the way from a knot to the next one.
+  private double[] seconds = new double[0];
+  private double[] peaks = new double[0];
+  private double[] pulls = new double[0];
+
+  // The way last looked at.
+  private int wayFrom;
+  private int wayTo;
+  private double waySpeed;
+  private double wayRate;
+  private double wayEndSpeed;
+  private double wayEndRate;
+  private double waySlowest;
+  private double wayLowest;
+  private double wayAcceleration;
+  private double wayJerk;
+  private int exceeded;
+
+  // Of the last try.
+  private double spent;
+  private int viaBorder;
+  private double viaSpeed;
+  private double viaAcceleration;
+  private double viaSeconds;
+
+  KnotChain(SeenBlocks seen) {
+    this.seen = seen;
+    room(16);
+  }
+
+  int size() {
+    return count;
+  }
+
+  int border(int knot) {
+    return borders[knot];
+  }
+
+  double speed(int knot) {
+    return speeds[knot];
+  }
+
+  void clear() {
+    count = 0;
+  }
+
+  /** Forgets all knots before one, and counts borders from its own. */
+  void begin(int knot) {
+    move(knot, 0, count - knot);
+    count -= knot;
+    int first = borders[0];
+    for (int k = 0; k < count; k++) {
+      borders[k] -= first;
+    }
+  }
+
+  /** Forgets all knots from one on. */
+  void end(int knot) {
+    count = knot;
+  }
+
+  /** Adds a knot without acceleration. */
+  void add(int border, double speed) {
+    insert(count, border, speed, 0);
+  }
+
+  private void insert(int knot, int border, double speed, double acceleration) {
+    if (count == borders.length) {
+      room(2 * count);
+    }
+    move(knot, knot + 1, count - knot);
+    borders[knot] = border;
+    speeds[knot] = speed;
+    accelerations[knot] = acceleration;
+    count++;
+  }
+
+  private void remove(int knot) {
+    move(knot + 1, knot, count - knot - 1);
+    count--;
+  }
+
+  private void move(int from, int to, int length) {
+    System.arraycopy(borders, from, borders, to, length);
+    System.arraycopy(speeds, from, speeds, to, length);
+    System.arraycopy(accelerations, from, accelerations, to, length);
+    System.arraycopy(steps, from, steps, to, length);
+    System.arraycopy(scales, from, scales, to, length);
+    System.arraycopy(hopeful, from, hopeful, to, length);
+    System.arraycopy(seconds, from, seconds, to, length);
+    System.arraycopy(peaks, from, peaks, to, length);
+    System.arraycopy(pulls, from, pulls, to, length);
+  }
+
+  private void room(int length) {
+    borders = Arrays.copyOf(borders, length);
+    speeds = Arrays.copyOf(speeds, length);
+    accelerations = Arrays.copyOf(accelerations, length);
+    steps = Arrays.copyOf(steps, length);
+    scales = Arrays.copyOf(scales, length);
+    hopeful = Arrays.copyOf(hopeful, length);
+    seconds = Arrays.copyOf(seconds, length);
+    peaks = Arrays.copyOf(peaks, length);
+    pulls = Arrays.copyOf(pulls, length);
+  }
+
+  // Without acceleration.
+
+  /**
+   * Drops knots at which no limit is touched and which the way can do without: under a jerk limit a
+   * border may seem to be in the way because acceleration was not yet taken back before it.
+   */
+  void dropIdle() {
+    for (int k = count - 2; k > 0; k--) {
+      if (speeds[k] < seen.limits[borders[k]] * (1 - ROUNDING)
+          && fits(k - 1, k + 1)
+          && exceeded == 0
+          && (!seen.changes(borders[k]) || gains(k))) {
+        remove(k);
+      }
+    }
+  }
+
+  /** Whether the way last planned is no slower than that over the knot it leaves out. */
+  private boolean gains(int k) {
+    double direct = profile.seconds();
+    if (!fits(k - 1, k)) {
+      return true;
+    }
+    double before = profile.seconds();
+    return !fits(k, k + 1) || direct <= before + profile.seconds();
+  }
+
+  /** Makes a knot of each border at which a way between knots exceeds the limit. */
+  void settle() {
+    for (int k = 0; k + 1 < count; k++) {
+      while (fits(k, k + 1) && exceeded > 0) {
+        double speed =
+            Math.min(
+                seen.limits[exceeded],
+                Math.min(
+                    seen.reachable(borders[k], exceeded, speeds[k]),
+                    seen.reachable(exceeded, borders[k + 1], speeds[k + 1])));
+        insert(k + 1, exceeded, speed, 0);
+      }
+      seconds[k] = profile.seconds();
+      peaks[k] = profile.peak();
+      pulls[k] = profile.pull();
+    }
+  }
+
+  // With acceleration.
+
+  /** Lets acceleration run on through knots where that gains time. */
+  void runOn() {
+    boolean any = false;
+    for (int k = 1; k + 1 < count; k++) {
+      any |= look(k);
+    }
+    for (int round = 0; round < MOST_ROUNDS && any; round++) {
+      any = false;
+      for (int k = 1; k + 1 < count; k++) {
+        if (hopeful[k]) {
+          hopeful[k] = false;
+          any = true;
+          if (better(k)) {
+            k--;
+          }
+        }
+      }
+    }
+  }
+
+  /** Takes a first look at a knot without acceleration: may running on gain anything? */
+  private boolean look(int knot) {
+    double jerk = seen.jerks[borders[knot]];
+    hopeful[knot] = false;
+    scales[knot] = 0;
+    if (Double.isInfinite(jerk)) {
+      return false;
+    }
+    double speed = speeds[knot];
+    double up = Math.max(peaks[knot] - speed, speed - speeds[knot - 1]);
+    double down = Math.max(peaks[knot - 1] - speed, speed - speeds[knot + 1]);
+    double scale = Math.sqrt(jerk * Math.max(up, down));
+    double slope = speed / jerk * Math.abs(pulls[knot] - pulls[knot - 1]);
+    scales[knot] = scale;
+    steps[knot] = up >= down ? FIRST_STEP * scale : -FIRST_STEP * scale;
+    hopeful[knot] =
+        accelerations[knot] != 0
+            || slope * scale > HOPE * WORTH * (seconds[knot - 1] + seconds[knot])
+            || speed < seen.limits[borders[knot]] * (1 - ROUNDING);
+    return hopeful[knot];
+  }
+
+  /** Tries to gain time at a knot; the answer is whether it was dropped. */
+  private boolean better(int k) {
+    double before = seconds[k - 1] + seconds[k];
+    double start = before;
+    if (fits(k - 1, k + 1)) {
+      int worst = exceeded > 0 ? worst(borders[k - 1], borders[k + 1]) : 0;
+      double there =
+          worst > 0 ? profile.accelerationAt(seen.places[worst] - seen.places[borders[k - 1]]) : 0;
+      double direct = worst == 0 || slows() ? profile.seconds() : Double.POSITIVE_INFINITY;
+      if (worst > 0 && (worst != borders[k] || accelerations[k] == 0)) {
+        double limit = seen.limits[worst];
+        double less = Math.min(before, direct);
+        if (moves(k, worst, limit, there, less) || moves(k, worst, limit, there / 2, less)) {
+          hope(k, before - spent, start);
+          return false;
+        }
+      }
+      if (direct <= before) {
+        seconds[k - 1] = direct;
+        remove(k);
+        hope(k - 1);
+        hope(k);
+        return true;
+      }
+    }
+    double speed = speeds[k];
+    double acceleration = accelerations[k];
+    int border = borders[k];
+    double step = steps[k];
+    double limit = seen.limits[border];
+    if (speed < limit * (1 - ROUNDING)) {
+      for (double part = 1; part > 0.05; part /= 3) {
+        double faster = speed + (limit - speed) * part;
+        if (moves(k, border, faster, acceleration, before)
+            || moves(k, border, faster, acceleration + step, before)
+            || moves(k, border, faster, acceleration - step, before)) {
+          hope(k, before - spent, start);
+          return false;
+        }
+      }
+    }
+    if (moves(k, border, speed, acceleration + step, before)) {
+      hope(k, before - spent, start);
+    } else if (moves(k, border, speed, acceleration - step, before)) {
+      steps[k] = -steps[k];
+      hope(k, before - spent, start);
+    } else {
+      steps[k] *= SHORTER;
+      hopeful[k] = Math.abs(steps[k]) > SHORTEST * scales[k];
+    }
+    return false;
+  }
+
+  /** A knot was bettered: it and its neighbours are worth another look if that gained much. */
+  private void hope(int knot, double gained, double of) {
+    if (gained > WORTH * of) {
+      hope(knot - 1);
+      hope(knot);
+      hope(knot + 1);
+    } else {
+      steps[knot] *= SHORTER;
+      hopeful[knot] = Math.abs(steps[knot]) > SHORTEST * scales[knot];
+    }
+  }
+
+  private void hope(int knot) {
+    if (knot > 0 && knot + 1 < count && scales[knot] > 0) {
+      hopeful[knot] = true;
+    }
+  }
+
+  /** Moves a knot if that gains time. */
+  private boolean moves(int k, int border, double speed, double acceleration, double before) {
+    if (Math.abs(acceleration) > seen.acceleration(border)) {
+      return false;
+    }
+    int oldBorder = borders[k];
+    double oldSpeed = speeds[k];
+    double oldAcceleration = accelerations[k];
+    borders[k] = border;
+    speeds[k] = speed;
+    accelerations[k] = acceleration;
+    double first = via(k - 1, k);
+    if (first < before) {
+      int firstBorder = viaBorder;
+      double firstSpeed = viaSpeed;
+      double firstAcceleration = viaAcceleration;
+      double firstPart = viaSeconds;
+      double second = via(k, k + 1);
+      if (first + second < before) {
+        spent = first + second;
+        seconds[k - 1] = first;
+        seconds[k] = second;
+        if (viaBorder > 0) {
+          split(k, viaBorder, viaSpeed, viaAcceleration, viaSeconds);
+        }
+        if (firstBorder > 0) {
+          split(k - 1, firstBorder, firstSpeed, firstAcceleration, firstPart);
+        }
+        return true;
+      }
+    }
+    borders[k] = oldBorder;
+    speeds[k] = oldSpeed;
+    accelerations[k] = oldAcceleration;
+    return false;
+  }
+
+  /** The time from one knot to another, over a knot more if that is faster. */
+  private double via(int k, int m) {
+    viaBorder = 0;
+    if (!fits(k, m)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    if (exceeded == 0) {
+      return profile.seconds();
+    }
+    int from = borders[k];
+    int to = borders[m];
+    int border = worst(from, to);
+    double there = profile.accelerationAt(seen.places[border] - seen.places[from]);
+    double limit = seen.limits[border];
+    double direct = slows() ? profile.seconds() : Double.POSITIVE_INFINITY;
+    if (Math.abs(there) > seen.acceleration(border)
+        || !keeps(from, speeds[k], accelerations[k], border, limit, there)) {
+      return direct;
+    }
+    double first = profile.seconds();
+    if (!keeps(border, limit, there, to, speeds[m], accelerations[m])
+        || first + profile.seconds() >= direct) {
+      return direct;
+    }
+    viaSeconds = first;
+    viaBorder = border;
+    viaSpeed = limit;
+    viaAcceleration = there;
+    return viaSeconds + profile.seconds();
+  }
+
+  /** Makes a knot between one and the next. */
+  private void split(int k, int border, double speed, double acceleration, double before) {
+    double scale = scales[k] > 0 ? scales[k] : scales[k + 1];
+    double whole = seconds[k];
+    insert(k + 1, border, speed, acceleration);
+    seconds[k] = before;
+    seconds[k + 1] = whole - before;
+    scales[k + 1] = scale;
+    steps[k + 1] = Math.max(Math.abs(acceleration), scale) * FIRST_STEP;
+    hopeful[k + 1] = true;
+  }
+
+  // Ways.
+
+  private boolean fits(int k, int m) {
+    return fits(borders[k], speeds[k], accelerations[k], borders[m], speeds[m], accelerations[m]);
+  }
+
+  private boolean keeps(
+      int from, double speed, double acceleration, int to, double toSpeed, double toAcceleration) {
+    return fits(from, speed, acceleration, to, toSpeed, toAcceleration)
+        && (exceeded == 0 || slows());
+  }
+
+  /**
+   * Plans the way between two borders, as fast as its fastest block; whether there is one. In
+   * {@link #exceeded} the first border between them at which it exceeds the limit, 0 for none.
+   */
+  private boolean fits(
+      int from,
+      double fromSpeed,
+      double fromAcceleration,
+      int to,
+      double toSpeed,
+      double toAcceleration) {
+    wayFrom = from;
+    wayTo = to;
+    waySpeed = fromSpeed;
+    wayRate = fromAcceleration;
+    wayEndSpeed = toSpeed;
+    wayEndRate = toAcceleration;
+    exceeded = 0;
+    double acceleration = seen.accelerations[from];
+    double jerk = seen.jerks[from];
+    double cap = seen.caps[from];
+    double slowest = cap;
+    double lowest = Double.POSITIVE_INFINITY;
+    for (int k = from + 1; k < to; k++) {
+      cap = Math.max(cap, seen.caps[k]);
+      slowest = Math.min(slowest, seen.caps[k]);
+      acceleration = Math.min(acceleration, seen.accelerations[k]);
+      jerk = Math.min(jerk, seen.jerks[k]);
+      lowest = Math.min(lowest, seen.limits[k]);
+    }
+    waySlowest = slowest;
+    wayLowest = lowest;
+    wayAcceleration = acceleration;
+    wayJerk = jerk;
+    if (Math.abs(fromAcceleration) > acceleration
+        || Math.abs(toAcceleration) > acceleration
+        || !planned(cap)) {
+      return false;
+    }
+    exceeded = exceeded();
+    double start = seen.places[from];
+    for (int k = from; k < to && exceeded == 0 && slowest < profile.peak(); k++) {
+      // A slower block on the way holds where the peak would fall into it.
+      if (seen.caps[k] < profile.peak()
+          && profile.peakTo() > seen.places[k] - start
+          && profile.peakFrom() < seen.places[k + 1] - start) {
+        if (!planned(seen.caps[k])) {
+          return false;
+        }
+        exceeded = exceeded();
+      }
+    }
+    return true;
+  }
+
+  /** Plans the way last looked at as fast as its slowest block; whether all limits are kept. */
+  private boolean slows() {
+    return waySlowest < profile.peak() && planned(waySlowest) && exceeded() == 0;
+  }
+
+  private boolean planned(double cap) {
+    return profile.plan(
+        waySpeed,
+        wayRate,
+        wayEndSpeed,
+        wayEndRate,
+        seen.places[wayTo] - seen.places[wayFrom],
+        cap,
+        wayAcceleration,
+        wayJerk);
+  }
+
+  /** The first border at which the way last planned exceeds the limit, 0 for none. */
+  private int exceeded() {
+    double start = seen.places[wayFrom];
+    for (int j = wayFrom + 1; j < wayTo && wayLowest < profile.highest(); j++) {
+      if (exceeds(j, start)) {
+        return j;
+      }
+    }
+    return 0;
+  }
+
+  private boolean exceeds(int border, double start) {
+    double limit = seen.limits[border];
+    return limit < profile.highest()
+        && profile.speedAt(seen.places[border] - start) > limit * (1 + ROUNDING);
+  }
+
+  /** The border at which the way last planned exceeds the limit most. */
+  private int worst(int from, int to) {
+    int worst = exceeded;
+    double most = 0;
+    for (int j = exceeded; j < to; j++) {
+      if (seen.limits[j] < profile.highest()) {
+        double part = profile.speedAt(seen.places[j] - seen.places[from]) / seen.limits[j];
+        if (part > most) {
+          most = part;
+          worst = j;
+        }
+      }
+    }
+    return worst;
+  }
+
+  /** The way from a knot to the next one. */
+  SpeedProfile way(int knot) {
+    if (fits(knot, knot + 1) && exceeded > 0) {
+      slows();
+    }
+    return profile;
+  }
+}
