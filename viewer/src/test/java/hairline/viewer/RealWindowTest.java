@@ -34,16 +34,25 @@ class RealWindowTest extends Screen {
     byte[] png =
         onScreen(
             () -> {
+              // In the pixels of the screen, however many of them make a logical one.
               WritableImage image =
                   new Robot()
                       .getScreenCapture(
-                          null, stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight());
-              assertThat(image.getWidth()).isLessThanOrEqualTo(Window.LEAST_WIDTH);
-              assertThat(image.getHeight()).isLessThanOrEqualTo(Window.LEAST_HEIGHT);
+                          null,
+                          stage.getX(),
+                          stage.getY(),
+                          stage.getWidth(),
+                          stage.getHeight(),
+                          false);
+              double scale = stage.getOutputScaleX();
+              assertThat(image.getWidth()).isLessThanOrEqualTo(scale * Window.LEAST_WIDTH);
+              assertThat(image.getHeight()).isLessThanOrEqualTo(scale * Window.LEAST_HEIGHT);
+              assertThat(image.getWidth()).isGreaterThan(scale * Window.LEAST_WIDTH - 40);
               return Saving.bytes(image);
             });
     Path screens = Path.of(System.getProperty("hairline.screens", "target/screens"));
     Files.createDirectories(screens);
-    Files.write(screens.resolve("real-window.png"), png);
+    boolean scaled = onScreen(() -> stage.getOutputScaleX()) > 1;
+    Files.write(screens.resolve(scaled ? "real-window-scaled.png" : "real-window.png"), png);
   }
 }
