@@ -60,6 +60,11 @@ final class BlockParser {
     return scans && !line.tooLong && scanner.scan(line);
   }
 
+  /** Whether the line is plain and written in the common way, so that no word is needed of it. */
+  boolean skim(Line line) {
+    return scans && !line.tooLong && scanner.skim(line);
+  }
+
   /** Where a plain line has been read to. */
   LineScanner scanner() {
     return scanner;

@@ -42,6 +42,11 @@ final class Eight {
         >>> 32;
   }
 
+  /** Whether one of so many digits at the beginning is not zero; one to eight. */
+  static boolean isNonzero(long eight, int digits) {
+    return (eight ^ ('0' * ONES)) << (BITS * (BYTES - digits)) != 0;
+  }
+
   /** The index of the first line feed or carriage return among them; eight where there is none. */
   static int lineEnd(long eight) {
     long ends = zeros(eight ^ ('\n' * ONES)) | zeros(eight ^ ('\r' * ONES));

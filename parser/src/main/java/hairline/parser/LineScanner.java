@@ -18,6 +18,10 @@ final class LineScanner {
   private static final int MOST_WORDS = 64;
   private static final int MOST_COMMENTS = 16;
   private static final byte NO_POINT = -1;
+
+  /** Eight digits may be the beginning of more. */
+  private static final int MOST_SKIMMED = Eight.BYTES - 1;
+
   private static final long[] POWERS = {
     1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000
   };
@@ -34,6 +38,9 @@ final class LineScanner {
   private final int[] ends = new int[MOST_WORDS];
   private int words;
   private int letterSet;
+  private int skimmedTo;
+  private boolean skimmedWithPoint;
+  private boolean skimmedWithoutPoint;
 
   /** What the digits read last make. */
   private long number;
@@ -198,7 +205,93 @@ final class LineScanner {
     return at;
   }
 
-  /** Whether the line read last has a word. */
+  /**
+   * Reads a line without keeping its words, if it is plain, as {@link PlainRun} has it, and written
+   * in the common way: no blanks within a word, no more than {@value #MOST_SKIMMED} digits on each
+   * side of a point. False for any other line, plain or not.
+   */
+  boolean skim(Line line) {
+    words = 0;
+    skimmedWithPoint = false;
+    skimmedWithoutPoint = false;
+    byte[] bytes = line.bytes;
+    int to = line.to;
+    int last = bytes.length - Eight.BYTES;
+    int at = line.from;
+    while (at < to) {
+      int c = bytes[at++];
+      if (c == ' ' || c == '\t') {
+        continue;
+      }
+      if (words == 0) {
+        starts[0] = at - 1;
+      }
+      int letter = (c & 0xDF) - 'A';
+      if (letter < 0 || letter >= 26 || c < 0 || (NOT_PLAIN & 1 << letter) != 0) {
+        return false;
+      }
+      if (at < to && (bytes[at] == '-' || bytes[at] == '+')) {
+        at++;
+      }
+      if (at > last || ++words > MOST_WORDS) {
+        return false;
+      }
+      long whole = Eight.at(bytes, at);
+      int digits = Math.min(Eight.digits(whole), to - at);
+      boolean nonzero = digits > 0 && Eight.isNonzero(whole, digits);
+      at += digits;
+      boolean point = at < to && bytes[at] == '.';
+      int more = 0;
+      if (point) {
+        if (++at > last) {
+          return false;
+        }
+        long part = Eight.at(bytes, at);
+        more = Math.min(Eight.digits(part), to - at);
+        nonzero |= more > 0 && Eight.isNonzero(part, more);
+        at += more;
+      }
+      skimmedTo = at;
+      if (digits + more == 0 || digits > MOST_SKIMMED || more > MOST_SKIMMED) {
+        return false;
+      }
+      if (letter == 'G' - 'A'
+          && (point || digits == 0 || !isPlainCode(Eight.number(whole, digits), NO_POINT))) {
+        return false;
+      }
+      if (nonzero && (LENGTHS & 1 << letter) != 0) {
+        skimmedWithPoint |= point;
+        skimmedWithoutPoint |= !point;
+      }
+    }
+    return true;
+  }
+
+  /** Where the words of the line read last stand, which has some. */
+  Span spanOfWords(Line line) {
+    return span(line, ends[words - 1]);
+  }
+
+  /** Where the words of the line skimmed last stand, which has some. */
+  Span spanOfSkimmedWords(Line line) {
+    return span(line, skimmedTo);
+  }
+
+  private Span span(Line line, int to) {
+    return new Span(starts[0] - line.from + 1, to - line.from + 1);
+  }
+
+  /** Whether a length other than zero in the line skimmed last has a decimal point. */
+  boolean skimmedWithPoint() {
+    return skimmedWithPoint;
+  }
+
+  /** Whether a length other than zero in the line skimmed last has none. */
+  boolean skimmedWithoutPoint() {
+    return skimmedWithoutPoint;
+  }
+
+  /** Whether the line read or skimmed last has a word. */
   boolean hasWords() {
     return words > 0;
   }

@@ -6,7 +6,10 @@ package hairline.parser;
  * fills the same instance again.
  */
 public final class PlainRun {
+  private static final Span NOWHERE = new Span(1, 1);
+
   private int firstLineWithWords;
+  private Span firstWords = NOWHERE;
   private int lastLine;
   private long endByteOffset;
   private boolean withPoint;
@@ -16,19 +19,35 @@ public final class PlainRun {
 
   void clear() {
     firstLineWithWords = 0;
+    firstWords = NOWHERE;
     lastLine = 0;
     withPoint = false;
     withoutPoint = false;
   }
 
+  /** Adds the line that the scanner has read last. */
   void add(Line line, LineScanner scanner) {
     if (firstLineWithWords == 0 && scanner.hasWords()) {
       firstLineWithWords = line.number;
+      firstWords = scanner.spanOfWords(line);
     }
+    add(line, scanner.hasLengthWithPoint(), scanner.hasLengthWithoutPoint());
+  }
+
+  /** Adds the line that the scanner has skimmed last. */
+  void addSkimmed(Line line, LineScanner scanner) {
+    if (firstLineWithWords == 0 && scanner.hasWords()) {
+      firstLineWithWords = line.number;
+      firstWords = scanner.spanOfSkimmedWords(line);
+    }
+    add(line, scanner.skimmedWithPoint(), scanner.skimmedWithoutPoint());
+  }
+
+  private void add(Line line, boolean lengthWithPoint, boolean lengthWithoutPoint) {
     lastLine = line.number;
     endByteOffset = line.byteOffset + line.byteLength;
-    withPoint |= scanner.hasLengthWithPoint();
-    withoutPoint |= scanner.hasLengthWithoutPoint();
+    withPoint |= lengthWithPoint;
+    withoutPoint |= lengthWithoutPoint;
   }
 
   /** Whether there is none. */
@@ -39,6 +58,11 @@ public final class PlainRun {
   /** The first of their lines that has a word; 0 where none has. */
   public int firstLineWithWords() {
     return firstLineWithWords;
+  }
+
+  /** Where the words of that line stand. */
+  public Span firstWords() {
+    return firstWords;
   }
 
   /** The last of their lines. */

@@ -68,6 +68,10 @@ final class StoredProgram implements PartProgram {
         if (line.byteOffset < leaderEnd) {
           return Optional.of(Leader.block(line));
         }
+        if (parser.skim(line)) {
+          plain.addSkimmed(line, parser.scanner());
+          continue;
+        }
         if (!parser.scan(line) || !parser.scanner().isPlain()) {
           return Optional.of(parser.parse(line));
         }

@@ -19,6 +19,8 @@ class ScannerProperties {
   private static final int LINES = 1_000;
 
   private final BlockParser quick = new BlockParser(SharedTables.ALL, true);
+  private final BlockParser skims = new BlockParser(SharedTables.ALL, true);
+  private int timesSkimmed;
   private final BlockParser grammar = new BlockParser(SharedTables.ALL, false);
 
   private Line line(byte[] bytes) {
@@ -35,6 +37,32 @@ class ScannerProperties {
     Line line = line(bytes);
     boolean scanned = quick.scan(line);
     assertThat(quick.parse(line)).isEqualTo(grammar.parse(line(bytes)));
+    boolean plain = quick.scan(line) && quick.scanner().isPlain();
+    // Digits behind the line, as another line's in the buffer, belong to none of its numbers.
+    byte[] padded = Arrays.copyOf(bytes, bytes.length + 8);
+    Arrays.fill(padded, bytes.length, padded.length, (byte) '7');
+    Line amongOthers = line(bytes);
+    amongOthers.take(padded, 0, bytes.length);
+    for (Line skimmed : List.of(line(bytes), amongOthers)) {
+      if (skims.skim(skimmed)) {
+        assertThat(plain).isTrue();
+        assertThat(
+                List.of(
+                    skims.scanner().hasWords(),
+                    skims.scanner().skimmedWithPoint(),
+                    skims.scanner().skimmedWithoutPoint()))
+            .isEqualTo(
+                List.of(
+                    quick.scanner().hasWords(),
+                    quick.scanner().hasLengthWithPoint(),
+                    quick.scanner().hasLengthWithoutPoint()));
+        if (skims.scanner().hasWords()) {
+          assertThat(skims.scanner().spanOfSkimmedWords(skimmed))
+              .isEqualTo(quick.scanner().spanOfWords(line));
+        }
+        timesSkimmed++;
+      }
+    }
     return scanned;
   }
 
@@ -49,6 +77,7 @@ class ScannerProperties {
       }
     }
     assertThat(scanned).isBetween(LINES / 5, LINES * 9 / 10);
+    assertThat(timesSkimmed).isGreaterThan(LINES / 50);
   }
 
   @Example

@@ -40,7 +40,6 @@ public final class ProgramIndexer {
   static final int REPEATED_CAP = 1_000;
 
   private static final Span LINE_START = new Span(1, 1);
-  private static final Span FIRST_COLUMN = new Span(1, 2);
   private static final String MARK = "hairline";
 
   private final int file;
@@ -127,7 +126,7 @@ public final class ProgramIndexer {
       firstBlockLine = OptionalInt.of(first);
     }
     if (first != 0) {
-      noteBehindEnd(new Place(file, first, FIRST_COLUMN));
+      noteBehindEnd(new Place(file, first, run.firstWords()));
     }
     withPoint |= run.withPoint();
     withoutPoint |= run.withoutPoint();
