@@ -195,7 +195,12 @@ final class SliverFinder {
           || surface.stands(height) != Stands.SURFACE) {
         continue;
       }
+      // Within the tile without looking it up.
+      int room = LAST - (rows ? place & LAST : place >> HeightGrid.SHIFT);
       int cells = 1;
+      while (cells <= Math.min(room, mostCells) && tile.heights[place + cells * back] == height) {
+        cells++;
+      }
       while (cells <= mostCells
           && grid.height(tile, column + right * cells, row + up * cells) == height) {
         cells++;
