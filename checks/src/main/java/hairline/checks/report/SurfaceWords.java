@@ -65,7 +65,7 @@ final class SurfaceWords {
   /** What the cells take in memory. */
   static String memory(SurfaceShown.Under under) {
     return mib(under.bytes())
-        + " MiB of memory for cells that differ; all offsets together may take "
+        + " MiB for cells that differ; all offsets together may take "
         + mib(StockModel.Limits.DEFAULT.gridBytes())
         + " MiB";
   }

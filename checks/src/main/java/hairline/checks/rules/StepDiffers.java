@@ -16,13 +16,16 @@ import hairline.checks.stock.Cut;
 import hairline.checks.stock.FeatureFloors;
 import hairline.checks.stock.LevelReached;
 import hairline.checks.stock.PartLeft;
+import hairline.checks.stock.StepFound;
 import hairline.checks.stock.SurfaceLeft;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** The terraces left in a declared feature are not those that the sheet declares. */
@@ -60,10 +63,18 @@ public final class StepDiffers implements Rule {
       return;
     }
     Map<Integer, LevelReached> levels = new HashMap<>();
-    on.event(LevelReached.class, level -> levels.putIfAbsent(level.levelId(), level));
+    Outside outside = new Outside();
+    on.event(
+        LevelReached.class,
+        level -> {
+          levels.putIfAbsent(level.levelId(), level);
+          level.feature().ifPresent(feature -> outside.featured.add(level.levelId()));
+        });
+    on.event(StepFound.class, outside::take);
     on.event(
         PartLeft.class,
         part -> {
+          outside.tell(context);
           if (part.surfaces().isEmpty()) {
             context.notChecked("nothing of the part is cut", part.at());
           }
@@ -76,6 +87,36 @@ public final class StepDiffers implements Rule {
             }
           }
         });
+  }
+
+  /** Fine steps to terraces that lie in no declared feature. */
+  private static final class Outside {
+    private static final int MOST_STEPS = 10_000;
+
+    private final Set<Integer> featured = new HashSet<>();
+    private final List<StepFound> steps = new ArrayList<>();
+
+    void take(StepFound step) {
+      if (step.feature().isPresent()) {
+        featured.add(step.later().levelId());
+      } else if (steps.size() < MOST_STEPS) {
+        steps.add(step);
+      }
+    }
+
+    void tell(RuleContext context) {
+      long finePm = context.setup().get(JobKeys.FINE_STEP).orElseThrow().pm();
+      for (StepFound step : steps) {
+        if (step.heightPm() <= finePm && !featured.contains(step.later().levelId())) {
+          context.notChecked(
+              "a step of "
+                  + Quantities.um(step.heightPm())
+                  + " belongs to no feature of job.features, so that no declared height is held"
+                  + " against it",
+              step.at());
+        }
+      }
+    }
   }
 
   private static boolean declaresHeights(Feature feature) {

@@ -13,10 +13,13 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -34,6 +37,44 @@ class TimelineOptionTest {
 
   private static JsonNode timeline() throws IOException {
     return new ObjectMapper().readTree(ran("json").out()).at("/programs/0/timeline");
+  }
+
+  @Test
+  void quietReportsHoldWhatIsAskedFor() {
+    Ran ran = Ran.of("check", "-q", ONE_RULE, "--timeline", "--terraces", DEMO);
+    assertThat(ran.out()).contains("timeline", "spindle turns", "terraces");
+    assertThat(Ran.of("check", "-q", ONE_RULE, DEMO).out()).doesNotContain("timeline", "terraces");
+  }
+
+  @Test
+  void cutsAtTwoSpeedsAreTwoRows(@TempDir Path folder) throws IOException {
+    Files.writeString(
+        folder.resolve("setup.yaml"),
+        """
+        machine: {resolution: 0.1 um, rapid: 15 m/min, spindle: {run_up: 1.5 s}}
+        tools: [{number: 3, shape: flat, diameter: 0.4 mm, flutes: 2}]
+        stock: {x: [-2 mm, 2 mm], y: [-1 mm, 1 mm], top: 0 mm}
+        """);
+    Path program = folder.resolve("p.nc");
+    Files.writeString(
+        program,
+        """
+        G21 G90 G17 G94 G54
+        T3 M6
+        G43 H3
+        S30000 M3
+        G0 X-3. Y0. Z1.
+        Z-0.004
+        G1 X0. F100.
+        S20000
+        X1.
+        X3.
+        G0 Z1.
+        M5
+        M30
+        """);
+    assertThat(Ran.of("check", ONE_RULE, "--timeline", program.toString()).out())
+        .contains("fine cuts T3, line 7", "fine cuts T3, lines 9 to 10");
   }
 
   @Test
