@@ -170,7 +170,7 @@ class ExitStatusTest {
       assertThat(ran.status()).isEqualTo(3);
       assertThat(ran.out())
           .contains("not all was understood")
-          .contains("1 program not analysed to the end");
+          .contains("1 program not analysed in full");
     }
     Ran sarif = check(lost, "--format", "sarif");
     assertThat(sarif.out()).containsPattern("\"executionSuccessful\"\\s*:\\s*false");
