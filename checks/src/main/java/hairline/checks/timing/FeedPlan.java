@@ -233,6 +233,11 @@ final class FeedPlan {
     }
     speed = Math.min(speed, seen.reachable(at, border, chain.speed(last)));
     speed = Math.min(speed, seen.reachable(border, seen.count, 0));
+    if (brakingKnot[border] > border) {
+      // Without acceleration here, braking takes longer.
+      int knot = brakingKnot[border];
+      speed = Math.min(speed, seen.reachable(border, knot, braking[knot]));
+    }
     chain.end(last + 1);
     if (border > at) {
       chain.add(border, speed);
