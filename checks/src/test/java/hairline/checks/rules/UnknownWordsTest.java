@@ -30,10 +30,6 @@ class UnknownWordsTest {
       Pattern.compile("([FSTHDXYZIJKRQP])([+-]?\\d+\\.?\\d*|\\.\\d+)");
   private static final Pattern COMMENT = Pattern.compile("[(;]");
 
-  /** A block that is refused as a whole, or never reached, leaves nothing to tell of its words. */
-  private static final Set<String> REFUSED_AS_A_WHOLE =
-      Set.of("codes-conflict", "macro-unread", "subprogram-endless", "syntax");
-
   @TestFactory
   Stream<DynamicTest> programs() throws IOException {
     Path folder = Programs.ROOT.resolve("rules");
@@ -52,7 +48,6 @@ class UnknownWordsTest {
   private static void assertNeverMute(Path program, String rule)
       throws IOException, SheetException {
     RuleInfo.Group group = Rules.named(rule).orElseThrow().info().group();
-    boolean ofBlocks = REFUSED_AS_A_WHOLE.contains(rule);
     boolean ofWords = group == RuleInfo.Group.NUMBERS || group == RuleInfo.Group.STATE;
     String text = Files.readString(program, StandardCharsets.ISO_8859_1);
     Setup setup = Programs.sheetFor(program);
@@ -69,8 +64,7 @@ class UnknownWordsTest {
         boolean told =
             result.notChecked().stream().anyMatch(n -> n.reason().contains("#499"))
                 || result.findings().stream().anyMatch(f -> f.first().message().contains("#499"));
-        if ((!told && !ofBlocks)
-            || (!ofWords && !fits(word.group(), rule) && isMute(result, rule))) {
+        if (!ofWords && (!told || (!fits(word.group(), rule) && isMute(result, rule)))) {
           mute.add((told ? "" : "untold: ") + word.group() + " in: " + line.strip());
         }
       }
