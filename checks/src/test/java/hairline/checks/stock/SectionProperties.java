@@ -19,6 +19,9 @@ class SectionProperties {
   private static final int CELL_UM = 20;
   private static final double CELL = CELL_UM * 1e6;
 
+  /** Points of a section are left out where they lie within 2 pm of a line, so walls lean so far. */
+  private static final double WALL_PM = 4;
+
   @Provide
   Arbitrary<List<Integer>> cuts() {
     return Arbitraries.integers().between(-120, 120).list().ofMinSize(4).ofMaxSize(24);
@@ -99,8 +102,8 @@ class SectionProperties {
       double x = line.x0Pm() + (line.x1Pm() - line.x0Pm()) * (at / length);
       double y = line.y0Pm() + (line.y1Pm() - line.y0Pm()) * (at / length);
       boolean onBorder =
-          (toBorder(x) < 1 && line.x0Pm() != line.x1Pm())
-              || (toBorder(y) < 1 && line.y0Pm() != line.y1Pm());
+          (toBorder(x) < WALL_PM && line.x0Pm() != line.x1Pm())
+              || (toBorder(y) < WALL_PM && line.y0Pm() != line.y1Pm());
       if (onBorder) {
         continue;
       }
