@@ -28,7 +28,7 @@ final class KnotChain {
   private static final double ROUNDING = 1e-9;
 
   private final SeenBlocks seen;
-  private final SpeedProfile profile = new SpeedProfile();
+  private SpeedProfile profile = new SpeedProfile();
 
   private int count;
   private int[] borders = new int[0];
@@ -42,6 +42,11 @@ final class KnotChain {
   private double[] seconds = new double[0];
   private double[] peaks = new double[0];
   private double[] pulls = new double[0];
+
+  // The same way once it was settled, so that it need not be solved again to be given out; each
+  // place has a profile of its own, and keeps one for another day where the way is not settled.
+  private SpeedProfile[] settled = new SpeedProfile[0];
+  private boolean[] isSettled = new boolean[0];
 
   // The way last looked at.
   private int wayFrom;
@@ -86,7 +91,13 @@ final class KnotChain {
 
   /** Forgets all knots before one, and counts borders from its own. */
   void begin(int knot) {
+    for (int k = 0; k < knot; k++) {
+      isSettled[k] = false;
+    }
+    SpeedProfile[] spare = Arrays.copyOf(settled, knot);
     move(knot, 0, count - knot);
+    System.arraycopy(spare, 0, settled, count - knot, knot);
+    Arrays.fill(isSettled, count - knot, count, false);
     count -= knot;
     int first = borders[0];
     for (int k = 0; k < count; k++) {
@@ -96,6 +107,9 @@ final class KnotChain {
 
   /** Forgets all knots from one on. */
   void end(int knot) {
+    for (int k = Math.max(0, knot - 1); k < count; k++) {
+      isSettled[k] = false;
+    }
     count = knot;
   }
 
@@ -108,7 +122,11 @@ final class KnotChain {
     if (count == borders.length) {
       room(2 * count);
     }
+    SpeedProfile spare = settled[count];
     move(knot, knot + 1, count - knot);
+    settled[knot] = spare;
+    unsettle(knot - 1);
+    unsettle(knot);
     borders[knot] = border;
     speeds[knot] = speed;
     accelerations[knot] = acceleration;
@@ -116,8 +134,18 @@ final class KnotChain {
   }
 
   private void remove(int knot) {
+    SpeedProfile spare = settled[knot];
     move(knot + 1, knot, count - knot - 1);
     count--;
+    settled[count] = spare;
+    isSettled[count] = false;
+    unsettle(knot - 1);
+  }
+
+  private void unsettle(int knot) {
+    if (knot >= 0) {
+      isSettled[knot] = false;
+    }
   }
 
   private void move(int from, int to, int length) {
@@ -130,6 +158,8 @@ final class KnotChain {
     System.arraycopy(seconds, from, seconds, to, length);
     System.arraycopy(peaks, from, peaks, to, length);
     System.arraycopy(pulls, from, pulls, to, length);
+    System.arraycopy(settled, from, settled, to, length);
+    System.arraycopy(isSettled, from, isSettled, to, length);
   }
 
   private void room(int length) {
@@ -142,6 +172,12 @@ final class KnotChain {
     seconds = Arrays.copyOf(seconds, length);
     peaks = Arrays.copyOf(peaks, length);
     pulls = Arrays.copyOf(pulls, length);
+    isSettled = Arrays.copyOf(isSettled, length);
+    int before = settled.length;
+    settled = Arrays.copyOf(settled, length);
+    for (int k = before; k < length; k++) {
+      settled[k] = new SpeedProfile();
+    }
   }
 
   // Without acceleration.
@@ -174,7 +210,11 @@ final class KnotChain {
   /** Makes a knot of each border at which a way between knots exceeds the limit. */
   void settle() {
     for (int k = 0; k + 1 < count; k++) {
-      while (fits(k, k + 1) && exceeded > 0) {
+      if (isSettled[k]) {
+        continue;
+      }
+      boolean found = fits(k, k + 1);
+      while (found && exceeded > 0) {
         double speed =
             Math.min(
                 seen.limits[exceeded],
@@ -182,10 +222,17 @@ final class KnotChain {
                     seen.reachable(borders[k], exceeded, speeds[k]),
                     seen.reachable(exceeded, borders[k + 1], speeds[k + 1])));
         insert(k + 1, exceeded, speed, 0);
+        found = fits(k, k + 1);
       }
       seconds[k] = profile.seconds();
       peaks[k] = profile.peak();
       pulls[k] = profile.pull();
+      if (found) {
+        SpeedProfile spare = settled[k];
+        settled[k] = profile;
+        profile = spare;
+        isSettled[k] = true;
+      }
     }
   }
 
@@ -324,6 +371,8 @@ final class KnotChain {
       double second = via(k, k + 1);
       if (first + second < before) {
         spent = first + second;
+        unsettle(k - 1);
+        unsettle(k);
         seconds[k - 1] = first;
         seconds[k] = second;
         if (viaBorder > 0) {
@@ -503,6 +552,9 @@ final class KnotChain {
 
   /** The way from a knot to the next one. */
   SpeedProfile way(int knot) {
+    if (isSettled[knot]) {
+      return settled[knot];
+    }
     if (fits(knot, knot + 1) && exceeded > 0) {
       slows();
     }

@@ -74,7 +74,8 @@ class DemoBudgetTest {
     equal(part(budget, "repeatability"), 2 * repeatability);
     equal(part(budget, "environment"), 2 * room);
     equal(part(budget, "tilt"), tilt);
-    equal(part(budget, "growth"), growth);
+    // How the corners of the way down are passed is worth some milliseconds of half a minute.
+    assertThat(part(budget, "growth")).isCloseTo(growth, within(2e-4 * growth));
     assertThat(part(budget, "rounding")).isZero();
     assertThat(part(budget, "reversal")).isZero();
     assertThat(part(budget, "setting")).isZero();

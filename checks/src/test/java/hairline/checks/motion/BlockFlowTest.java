@@ -103,7 +103,10 @@ class BlockFlowTest {
   void runsTheMainProgramToItsEnd() throws IOException {
     assertThat(run(alone("%", "O1", "G1", "M30", "G2", "O2", "M99", "%")))
         .containsExactly("0:O1", "0:G1", "0:M30");
-    assertThat(events).isEmpty();
+    assertThat(events)
+        .containsExactly(
+            new Event.BlocksBehindEnd(
+                new Place(0, 5, new Span(1, 3)), new Place(0, 4, new Span(1, 4)), "M30"));
   }
 
   @Test
@@ -133,6 +136,8 @@ class BlockFlowTest {
         .containsExactly("0:G1", "0:M98 P20", "1:O20", "1:G3", "1:M99", "0:G2", "0:M30");
     assertThat(events)
         .containsExactly(
+            new Event.BlocksBehindEnd(
+                new Place(0, 8, new Span(1, 3)), new Place(0, 7, new Span(1, 4)), "M99"),
             new Event.SubprogramEntered(line(2), "O20", 1),
             new Event.SubprogramLeft(line(7), "O20", 1));
   }

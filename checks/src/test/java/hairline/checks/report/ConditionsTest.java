@@ -53,6 +53,6 @@ class ConditionsTest {
   void theQuietFormSaysItToo() {
     assertThat(report(ReportFormat.TEXT, true, NARROW))
         .contains("asked  only end-missing, syntax", "what if  tools.3.runout = 0.01 um")
-        .containsPattern("verdict [^;]*;[^>]*; only 2 rules asked;\\s+with 2 values that");
+        .containsPattern("verdict [^;]*;[^>]*; only 2 rules asked;\\s+with\\s+2 values that");
   }
 }

@@ -19,7 +19,9 @@ class SectionProperties {
   private static final int CELL_UM = 20;
   private static final double CELL = CELL_UM * 1e6;
 
-  /** Points of a section are left out where they lie within 2 pm of a line, so walls lean so far. */
+  /**
+   * Points of a section are left out where they lie within 2 pm of a line, so walls lean so far.
+   */
   private static final double WALL_PM = 4;
 
   @Provide
