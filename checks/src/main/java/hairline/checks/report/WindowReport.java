@@ -125,6 +125,7 @@ public final class WindowReport {
             + "; programmed "
             + Quantities.rpm(window.rpm()));
     limits(window.speed(), "rpm", rpm -> "");
+    remedies(window, "speed", window.speed().closed());
     for (String reason : window.notKnown()) {
       gutter.labelled("not known", Paint.WARNING, reason);
     }

@@ -155,7 +155,7 @@ public record CuttingWindow(
   /**
    * A change that opens a window.
    *
-   * @param opens which window it opens: {@code feed} or {@code depth}
+   * @param opens which window it opens: {@code feed}, {@code depth} or {@code speed}
    * @param what what is changed, such as {@code tools.3.neck.length}
    * @param from its value now
    * @param to its value that just opens the window

@@ -80,6 +80,7 @@ public final class WindowSolver {
 
   private static final String FEED = "feed";
   private static final String DEPTH = "depth";
+  private static final String SPEED = "speed";
 
   private static final int CLASS_HALVINGS = 28;
   private static final double LEAST_FACTOR = 1e-4;
@@ -224,6 +225,10 @@ public final class WindowSolver {
     Optional<Span> depths = depths(operation);
     boolean levels = depths.isPresent() && atLevels(operation);
     Optional<Limits> depth = levels ? Optional.of(depth(operation, asIs)) : Optional.empty();
+    Limits speeds = speed(operation, asIs, rpm.get());
+    List<Remedy> remedies =
+        new ArrayList<>(remedies(operation, asIs, tool, feeds, depth, rpm.get()));
+    remedies.addAll(speedRemedies(operation, asIs, tool, speeds, rpm.get()));
     return Optional.of(
         new CuttingWindow(
             operation.number,
@@ -236,8 +241,8 @@ public final class WindowSolver {
             feeds,
             classes(operation, asIs, feeds),
             depth,
-            speed(operation, asIs, rpm.get()),
-            remedies(operation, asIs, tool, feeds, depth, rpm.get()),
+            speeds,
+            remedies,
             withCurves && levels ? curves(operation, asIs, feed, depths.get()) : List.of(),
             List.copyOf(notKnown)));
   }
@@ -590,6 +595,79 @@ public final class WindowSolver {
     }
     remedies.sort(Comparator.comparingDouble(Remedy::ratio));
     return remedies;
+  }
+
+  /** What brings the speeds of the spindle and those that suit the tool together. */
+  private List<Remedy> speedRemedies(
+      CutsOfOperations.Kept operation, Changed asIs, Tool tool, Limits closed, double rpm) {
+    if (!closed.closed()) {
+      return List.of();
+    }
+    Opens opens = changed -> !speed(operation, changed, rpm).closed();
+    boolean tooSlow = closed.upper().orElseThrow().rule().equals("speed-out-of-range");
+    List<Remedy> remedies = new ArrayList<>();
+    Key<Double> end = tooSlow ? SpindleKeys.MAX_SPEED_RPM : SpindleKeys.MIN_SPEED_RPM;
+    asIs.sheet()
+        .get(end)
+        .flatMap(
+            value ->
+                moved(
+                    asIs, end.path(), value, "rpm", v -> number(v, "rpm") + " rpm", tooSlow, opens))
+        .ifPresent(remedies::add);
+    tool.get(ToolKeys.DIAMETER)
+        .flatMap(
+            value ->
+                moved(
+                    asIs,
+                    tool.path(ToolKeys.DIAMETER),
+                    value.mm(),
+                    "mm",
+                    v -> number(v, "mm") + " mm",
+                    tooSlow,
+                    opens))
+        .ifPresent(remedies::add);
+    tool.get(ToolKeys.SURFACE_SPEED_M_PER_MIN)
+        .flatMap(
+            range ->
+                moved(
+                    asIs,
+                    tool.path(ToolKeys.SURFACE_SPEED_M_PER_MIN),
+                    tooSlow ? range.lo() : range.hi(),
+                    "m/min",
+                    v ->
+                        "["
+                            + number(tooSlow ? v : range.lo(), "m/min")
+                            + " m/min, "
+                            + number(tooSlow ? range.hi() : v, "m/min")
+                            + " m/min]",
+                    !tooSlow,
+                    opens))
+        .ifPresent(remedies::add);
+    remedies.sort(Comparator.comparingDouble(Remedy::ratio));
+    return remedies;
+  }
+
+  /** A value of the sheet made larger, or smaller, until the speeds meet. */
+  private static Optional<Remedy> moved(
+      Changed asIs,
+      String path,
+      double value,
+      String unit,
+      DoubleFunction<String> text,
+      boolean larger,
+      Opens opens) {
+    DoubleFunction<Optional<Changed>> at =
+        factor -> {
+          try {
+            return Optional.of(
+                asIs.withSheet(asIs.sheet().withOverride(path, text.apply(value * factor))));
+          } catch (SheetException e) {
+            // The sheet takes no such value.
+            return Optional.empty();
+          }
+        };
+    return opened(at, 1, larger ? 100 : 0.01, opens)
+        .map(factor -> new Remedy(SPEED, path, value, value * factor, unit));
   }
 
   /** Where several feeds close the window together: the one feed nearest to most of the cuts'. */

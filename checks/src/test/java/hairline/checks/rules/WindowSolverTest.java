@@ -26,8 +26,10 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -513,6 +515,41 @@ class WindowSolverTest {
   }
 
   /** A value as the sheet takes it: no digit below a picometre. */
+  @Test
+  void aClosedSpeedOpensByEachChangeItNames() throws Exception {
+    // v = π d n: 81 m/min on 0.41 mm is more than 60000 rpm, 1.3 m/min less than 4000 rpm.
+    assertSpeedRemedies(
+        "surface_speed: [81 m/min, 99 m/min]",
+        Map.of(
+            "machine.spindle.max_speed", 81_000 / (Math.PI * 0.41),
+            "tools.3.diameter", 81_000 / (Math.PI * 60_000),
+            "tools.3.surface_speed", Math.PI * 0.41 * 60));
+    assertSpeedRemedies(
+        "surface_speed: [1.1 m/min, 5.1 m/min]",
+        Map.of(
+            "machine.spindle.min_speed",
+            5_100 / (Math.PI * 0.41),
+            "tools.3.surface_speed",
+            Math.PI * 0.41 * 4));
+  }
+
+  private static void assertSpeedRemedies(String range, Map<String, Double> byHand)
+      throws Exception {
+    Setup sheet = sheet(SHEET.replace("surface_speed: [31 m/min, 67.3 m/min]", range));
+    CuttingWindow window = window(sheet, program(FEED, DEPTH, RPM));
+    assertThat(window.speed().closed()).isTrue();
+    List<Remedy> remedies =
+        window.remedies().stream().filter(r -> r.opens().equals("speed")).toList();
+    assertThat(remedies).extracting(Remedy::what).containsAll(byHand.keySet());
+    assertThat(remedies).isSortedAccordingTo(Comparator.comparingDouble(Remedy::ratio));
+    for (Remedy remedy : remedies) {
+      if (byHand.containsKey(remedy.what())) {
+        double wanted = byHand.get(remedy.what());
+        assertThat(remedy.to()).as("%s", remedy).isCloseTo(wanted, within(1e-4 * wanted));
+      }
+    }
+  }
+
   private static String plain(double value, Remedy remedy) {
     return new BigDecimal(value)
             .setScale(remedy.unit().equals("mm") ? 9 : 6, RoundingMode.FLOOR)
