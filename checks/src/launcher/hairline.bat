@@ -19,6 +19,8 @@ rem One short program is checked before the better of Java's two compilers has e
 set "HAIRLINE_COMPILER=-XX:+TieredCompilation"
 if "%~3"=="" if not "%~z2"=="" if not exist "%~2\*" if %~z20 LEQ 167772160 set "HAIRLINE_COMPILER=-XX:TieredStopAtLevel=1"
 set "HAIRLINE_CLASSES=%HAIRLINE_LIB%\hairline.jar"
+set "HAIRLINE_LOG=-Xlog:all=error,cds*=off:stderr"
+if %HAIRLINE_MAJOR% GEQ 25 set "HAIRLINE_LOG=-Xlog:all=error,cds*=off,aot*=off:stderr"
 set "HAIRLINE_COLLECTOR=-XX:+UseSerialGC -Xmn16m"
 if /i not "%~1"=="view" goto start
 set "HAIRLINE_ARCHIVE=-Xshare:auto"
@@ -27,7 +29,7 @@ set "HAIRLINE_COLLECTOR=-XX:+UseG1GC"
 if %HAIRLINE_MAJOR% GEQ 24 set "HAIRLINE_COLLECTOR=-XX:+UseG1GC --enable-native-access=ALL-UNNAMED --sun-misc-unsafe-memory-access=allow"
 if exist "%HAIRLINE_LIB%\hairline-viewer.jar" set "HAIRLINE_CLASSES=%HAIRLINE_CLASSES%;%HAIRLINE_LIB%\hairline-viewer.jar"
 :start
-"%HAIRLINE_JAVA%" -XX:+IgnoreUnrecognizedVMOptions %HAIRLINE_COLLECTOR% %HAIRLINE_COMPILER% -XX:-UsePerfData -Xlog:disable "-Xlog:all=error,cds*=off,aot*=off:stderr" %HAIRLINE_ARCHIVE% %HAIRLINE_JAVA_OPTS% -cp "%HAIRLINE_CLASSES%" hairline.checks.cli.Main %*
+"%HAIRLINE_JAVA%" -XX:+IgnoreUnrecognizedVMOptions %HAIRLINE_COLLECTOR% %HAIRLINE_COMPILER% -XX:-UsePerfData -Xlog:disable "%HAIRLINE_LOG%" %HAIRLINE_ARCHIVE% %HAIRLINE_JAVA_OPTS% -cp "%HAIRLINE_CLASSES%" hairline.checks.cli.Main %*
 exit /b %ERRORLEVEL%
 
 :nojar
