@@ -40,7 +40,11 @@ public final class FlexExceedsStep implements Rule {
 
   /** The largest error that a level's cuts left on its floor. */
   private record Floor(
-      FloorError error, ToolLoads.Load load, CuttingForce.Cutting force, String arithmetic) {}
+      FloorError error,
+      int tool,
+      ToolLoads.Load load,
+      CuttingForce.Cutting force,
+      String arithmetic) {}
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
@@ -58,7 +62,8 @@ public final class FlexExceedsStep implements Rule {
             if (known == null || isLarger(error, known.error())) {
               floors.put(
                   tooth.cut().levelId(),
-                  new Floor(error, load, force, load.arithmetic(tooth, force)));
+                  new Floor(
+                      error, tooth.tool().number(), load, force, load.arithmetic(tooth, force)));
             }
           }
         });
@@ -146,20 +151,19 @@ public final class FlexExceedsStep implements Rule {
   }
 
   private static String cure(Floor lower, Optional<Floor> upper, double allowedUm) {
+    boolean twoTools = upper.isPresent() && upper.get().tool() != lower.tool();
     return lower
         .load()
-        .neckThatWouldDo(
-            beam -> stepErrorUm(beam, lower, upper.filter(u -> sameTool(u, lower))), allowedUm)
-        .map(neck -> neck + ", or a lower force")
+        .neckThatWouldDo(beam -> stepErrorUm(beam, lower, upper), allowedUm)
+        .map(neck -> neck + (twoTools ? " on tool " + lower.tool() : "") + ", or a lower force")
         .orElse("a stiffer tool, or a lower force: a shallower last pass over both levels");
   }
 
-  private static boolean sameTool(Floor a, Floor b) {
-    return a.load().body().equals(b.load().body());
-  }
-
+  /** With another beam for the tool of the lower level; what another tool cut stays as it is. */
   private static double stepErrorUm(ToolBeam beam, Floor lower, Optional<Floor> upper) {
-    return FloorError.ofStepUm(errorWith(beam, lower), upper.map(floor -> errorWith(beam, floor)))
+    return FloorError.ofStepUm(
+            errorWith(beam, lower),
+            upper.map(u -> u.tool() == lower.tool() ? errorWith(beam, u) : u.error()))
         .typical();
   }
 

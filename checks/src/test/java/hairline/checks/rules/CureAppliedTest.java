@@ -57,6 +57,7 @@ class CureAppliedTest {
         "gauge-too-coarse | speaks.nc | gauge.uncertainty | gauge of | V um",
         "flex-exceeds-wall | speaks-typical.nc | tools.3.neck.length | neck of | V mm",
         "flex-exceeds-step | speaks-typical.nc | tools.3.neck.length | neck of | V mm",
+        "flex-exceeds-step | speaks-two-tools.nc | tools.3.neck.length | neck of | V mm",
         "tool-overstressed | speaks-typical.nc | tools.3.neck.length | neck of | V mm",
       })
   void itsFigureMakesTheFindingGo(

@@ -160,7 +160,12 @@ class FlexRulesTest {
   void ofTwoFloorsThatAreCutTheirDifferenceCounts() {
     // F200 below, F20 above, and the other way round; by equal cuts the step is true
     double deeperUm = stepErrorUm(200, 1.6, 0.3) - stepErrorUm(20, 1.6, 0.3);
-    for (String file : List.of("speaks-both-cut.nc", "speaks-upper.nc")) {
+    for (String file :
+        List.of(
+            "speaks-both-cut.nc",
+            "speaks-upper.nc",
+            "speaks-two-tools.nc",
+            "speaks-upper-tool.nc")) {
       Finding finding = Programs.findings("flex-exceeds-step", file).get(0);
       assertThat(Programs.figure(finding, "flex")).isCloseTo(deeperUm, within(1e-6));
       assertThat(Programs.figure(finding, "allowed")).isCloseTo(0.33 * 4, within(1e-9));
