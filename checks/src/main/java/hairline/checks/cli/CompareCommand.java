@@ -92,10 +92,11 @@ final class CompareCommand implements Action {
           });
     }
 
-    MotionComparison.Program motion(boolean blockDeleteOn) {
+    /** Its motion, of whose places the result knows the files. */
+    MotionComparison.Program motion(ProgramResult result, boolean blockDeleteOn) {
       return sink -> {
         // What the first look tells of lines that can't be read, the run tells again.
-        ProgramFiles files = program.open(event -> {});
+        ProgramFiles files = program.open(result.files(), event -> {});
         new Interpreter(SheetControl.of(sheet), files)
             .run(
                 event -> {
@@ -105,10 +106,6 @@ final class CompareCommand implements Action {
                 },
                 blockDeleteOn);
       };
-    }
-
-    boolean deletable() throws IOException {
-      return program.open(event -> {}).index(0).deletableBlocks();
     }
   }
 
@@ -136,11 +133,18 @@ final class CompareCommand implements Action {
                     resultBefore,
                     resultAfter,
                     SheetDifference.of(was.sheet(), is.sheet()),
-                    MotionComparison.of(was.motion(false), is.motion(false), increment, asked),
-                    was.deletable() || is.deletable()
+                    MotionComparison.of(
+                        was.motion(resultBefore, false),
+                        is.motion(resultAfter, false),
+                        increment,
+                        asked),
+                    resultBefore.deletable() || resultAfter.deletable()
                         ? Optional.of(
                             MotionComparison.of(
-                                was.motion(true), is.motion(true), increment, Set.of()))
+                                was.motion(resultBefore, true),
+                                is.motion(resultAfter, true),
+                                increment,
+                                Set.of()))
                         : Optional.empty(),
                     levelsBefore,
                     levelsAfter));

@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /** The one program that a command takes, in a file or from standard input. */
@@ -57,9 +58,14 @@ record OneProgram(Input input) {
   }
 
   ProgramFiles open(EventSink sink) throws IOException {
+    return open(List.of(), sink);
+  }
+
+  /** Opens it once more; its files keep the places they had among these names. */
+  ProgramFiles open(List<String> known, EventSink sink) throws IOException {
     return input instanceof Input.Spooled spooled
         ? ProgramFiles.alone(spooled.program(), sink)
-        : ProgramFiles.of(path().orElseThrow(), sink);
+        : ProgramFiles.of(path().orElseThrow(), known, sink);
   }
 
   ProgramResult check(ProgramCheck check, Setup sheet, EventSink watcher) throws IOException {

@@ -57,6 +57,7 @@ record Surfaces(
     private final Optional<OperationBook> book;
     private Optional<TimelineGatherer> times = Optional.empty();
     private Optional<ProgramIndex> index = Optional.empty();
+    private boolean deletable;
 
     private Watcher(Surfaces asked, Setup setup, long cellPm, long tolerancePm) {
       this.wanted = asked.wanted;
@@ -109,7 +110,8 @@ record Surfaces(
       times.ifPresent(gatherer -> gatherer.accept(event));
       book.ifPresent(b -> b.accept(event));
       if (event instanceof Event.Indexed indexed) {
-        index = Optional.of(indexed.index());
+        deletable |= indexed.index().deletableBlocks();
+        index = index.or(() -> Optional.of(indexed.index()));
       }
       if (event instanceof PartLeft part && wanted.anything()) {
         shown = Optional.of(SurfaceShown.of(part, wanted, cellPm, tolerancePm));
@@ -133,7 +135,7 @@ record Surfaces(
                   index.map(i -> i.first().name()).orElse(""),
                   digest.sha256(),
                   digest.bytes(),
-                  index.map(ProgramIndex::deletableBlocks).orElse(false),
+                  deletable,
                   shownForBrief,
                   times.orElseThrow().timeline(),
                   summary));

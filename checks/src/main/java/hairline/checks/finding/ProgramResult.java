@@ -22,6 +22,7 @@ import java.util.Map;
  * @param notUnderstood whether a block, a number or a call was met that could not be followed, so
  *     that axes or modes are unknown behind it
  * @param budgets the error budgets of steps, in the order of their places
+ * @param deletable whether one of its files has blocks that the block-delete switch leaves out
  */
 public record ProgramResult(
     String program,
@@ -36,7 +37,8 @@ public record ProgramResult(
     boolean stepBudgetReached,
     boolean macroUnread,
     boolean notUnderstood,
-    List<Budget> budgets) {
+    List<Budget> budgets,
+    boolean deletable) {
 
   /**
    * The error budget of a step.
@@ -59,7 +61,7 @@ public record ProgramResult(
     budgets = List.copyOf(budgets);
   }
 
-  /** A result without budgets. */
+  /** A result without budgets and deletable blocks. */
   public ProgramResult(
       String program,
       List<String> files,
@@ -86,6 +88,7 @@ public record ProgramResult(
         stepBudgetReached,
         macroUnread,
         notUnderstood,
-        List.of());
+        List.of(),
+        false);
   }
 }

@@ -72,7 +72,9 @@ public final class ProgramFiles {
   private final Optional<Path> folder;
   private final String extension;
   // Who judges may look at files while the interpreter draws on more.
-  private final List<Source> sources = new CopyOnWriteArrayList<>();
+  private final List<Optional<Source>> sources = new CopyOnWriteArrayList<>();
+  private final List<Integer> drawnOn = new CopyOnWriteArrayList<>();
+  private final List<String> known;
   private final Map<Path, Integer> indexOfPath = new HashMap<>();
   private final Map<Long, Optional<Found>> searched = new HashMap<>();
   private final Set<String> unreadable = new HashSet<>();
@@ -80,10 +82,13 @@ public final class ProgramFiles {
   private final Set<Found> openedBefore = new HashSet<>();
   private long keptBytes;
 
-  private ProgramFiles(EventSink sink, Optional<Path> folder, String extension) {
+  private ProgramFiles(
+      EventSink sink, Optional<Path> folder, String extension, List<String> known) {
     this.sink = sink;
     this.folder = folder;
     this.extension = extension;
+    this.known = List.copyOf(known);
+    known.forEach(name -> sources.add(Optional.empty()));
   }
 
   /**
@@ -93,6 +98,16 @@ public final class ProgramFiles {
    * @throws IOException if the file cannot be read
    */
   public static ProgramFiles of(Path file, EventSink sink) throws IOException {
+    return of(file, List.of(), sink);
+  }
+
+  /**
+   * The same opened once more: a file that was drawn on before keeps its index, whichever call
+   * comes first now.
+   *
+   * @param known the names of its files as they were, by index; empty the first time
+   */
+  public static ProgramFiles of(Path file, List<String> known, EventSink sink) throws IOException {
     Path name = file.getFileName();
     String text = name == null ? "" : name.toString();
     int dot = text.lastIndexOf('.');
@@ -102,7 +117,8 @@ public final class ProgramFiles {
         new ProgramFiles(
             sink,
             Optional.of(parent == null ? Path.of("") : parent),
-            dot > 0 ? text.substring(dot) : "");
+            dot > 0 ? text.substring(dot) : "",
+            known);
     files.add(PartPrograms.of(file));
     files.realPath(file).ifPresent(path -> files.indexOfPath.put(path, 0));
     return files;
@@ -116,7 +132,7 @@ public final class ProgramFiles {
    * @throws IOException if it cannot be read
    */
   public static ProgramFiles alone(PartProgram program, EventSink sink) throws IOException {
-    ProgramFiles files = new ProgramFiles(sink, Optional.empty(), "");
+    ProgramFiles files = new ProgramFiles(sink, Optional.empty(), "", List.of());
     files.add(program);
     return files;
   }
@@ -126,9 +142,28 @@ public final class ProgramFiles {
     return length(main()) >= READ_AHEAD_BYTES;
   }
 
-  /** How many files have been drawn on so far. */
+  /** How many files are known, by an earlier opening or by now. */
   public int count() {
     return sources.size();
+  }
+
+  /** The indices of the files drawn on so far, in the order in which they were. */
+  public List<Integer> drawnOn() {
+    return drawnOn;
+  }
+
+  /** Whether the text of a known file was drawn on. */
+  public boolean isDrawnOn(int file) {
+    return sources.get(file).isPresent();
+  }
+
+  /** Whether a file drawn on so far has blocks that the block delete switch leaves out. */
+  public boolean deletableBlocks() {
+    return sources.stream().flatMap(Optional::stream).anyMatch(s -> s.index().deletableBlocks());
+  }
+
+  private Source source(int file) {
+    return sources.get(file).orElseThrow();
   }
 
   /** The files drawn on beside that of the program, by their real paths. */
@@ -145,17 +180,17 @@ public final class ProgramFiles {
 
   /** How a report calls a file: index 0 is the program, the others follow as they were called. */
   public String name(int file) {
-    return sources.get(file).text().name();
+    return sources.get(file).map(source -> source.text().name()).orElseGet(() -> known.get(file));
   }
 
   /** The text of a file. */
   public PartProgram text(int file) {
-    return sources.get(file).text();
+    return source(file).text();
   }
 
   /** What the first look at a file told. */
   public ProgramIndex index(int file) {
-    return sources.get(file).index();
+    return source(file).index();
   }
 
   /** The program that runs. */
@@ -180,7 +215,7 @@ public final class ProgramFiles {
    */
   Optional<Found> find(int callingFile, long number) {
     for (int file : new int[] {callingFile, 0}) {
-      Optional<Program> program = sources.get(file).program(number);
+      Optional<Program> program = source(file).program(number);
       if (program.isPresent()) {
         return Optional.of(new Found(file, program.get()));
       }
@@ -195,8 +230,7 @@ public final class ProgramFiles {
             .findFirst()
             .map(
                 file ->
-                    new Found(
-                        file, sources.get(file).program(number).orElseGet(index(file)::first)));
+                    new Found(file, source(file).program(number).orElseGet(index(file)::first)));
     if (searched.size() < REMEMBERED_CAP) {
       searched.put(number, found);
     }
@@ -224,27 +258,37 @@ public final class ProgramFiles {
     if (real.isEmpty() || !real.map(Path::getParent).equals(folder.flatMap(this::realPath))) {
       return Optional.empty();
     }
-    Integer known = indexOfPath.get(real.get());
-    if (known != null) {
-      return Optional.of(known);
+    Integer before = indexOfPath.get(real.get());
+    if (before != null) {
+      return Optional.of(before);
     }
-    if (sources.size() >= FILES_CAP) {
+    if (drawnOn.size() >= FILES_CAP) {
       sink.accept(
           new Event.CapReached(new Place(0, 1, new Span(1, 1)), "files of subprograms", FILES_CAP));
       return Optional.empty();
     }
     try {
-      add(PartPrograms.of(file));
+      int index = add(PartPrograms.of(file));
+      indexOfPath.put(real.get(), index);
+      return Optional.of(index);
     } catch (IOException e) {
       unreadable.add(name);
       return Optional.empty();
     }
-    indexOfPath.put(real.get(), sources.size() - 1);
-    return Optional.of(sources.size() - 1);
   }
 
-  private void add(PartProgram text) throws IOException {
-    sources.add(new Source(text, ProgramIndexer.index(text, sources.size(), sink)));
+  private int add(PartProgram text) throws IOException {
+    int before = known.indexOf(text.name());
+    int index = before < 0 || isDrawnOn(before) ? sources.size() : before;
+    Optional<Source> source =
+        Optional.of(new Source(text, ProgramIndexer.index(text, index, sink)));
+    if (index == sources.size()) {
+      sources.add(source);
+    } else {
+      sources.set(index, source);
+    }
+    drawnOn.add(index);
+    return index;
   }
 
   private Optional<Path> realPath(Path path) {

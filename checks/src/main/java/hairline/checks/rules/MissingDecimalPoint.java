@@ -5,10 +5,13 @@ import hairline.checks.finding.Level;
 import hairline.checks.finding.Quantities;
 import hairline.checks.motion.Event.Indexed;
 import hairline.checks.motion.Event.PointMissing;
+import hairline.checks.motion.Place;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.setup.ControlKeys;
 import hairline.checks.setup.DecimalPoint;
+import java.util.HashSet;
+import java.util.Set;
 
 /** A coordinate other than zero without a decimal point. */
 @AutoService(Rule.class)
@@ -29,7 +32,12 @@ public final class MissingDecimalPoint implements Rule {
 
   /** Whether the program mixes both styles. */
   private static final class Style {
-    boolean mixed;
+    final Set<Integer> mixing = new HashSet<>();
+
+    /** The whole program mixes where its own file does, of which subprograms may be a part. */
+    boolean isMixed(Place at) {
+      return mixing.contains(0) || mixing.contains(at.file());
+    }
   }
 
   @Override
@@ -44,13 +52,19 @@ public final class MissingDecimalPoint implements Rule {
       return;
     }
     Style style = new Style();
-    on.event(Indexed.class, indexed -> style.mixed |= indexed.index().mixesDecimalPoints());
+    on.event(
+        Indexed.class,
+        file -> {
+          if (file.index().mixesDecimalPoints()) {
+            style.mixing.add(file.at().file());
+          }
+        });
     on.event(
         PointMissing.class,
         word -> {
           if (word.reading().isEmpty()) {
             context.need(ControlKeys.DECIMAL_POINT, word.at());
-          } else if (!word.readAsIncrements() || style.mixed) {
+          } else if (!word.readAsIncrements() || style.isMixed(word.at())) {
             speak(context, word);
           }
         });

@@ -74,10 +74,10 @@ public final class ProgramCheck {
     return new ProgramCheck(selection, cellPm, number, timings);
   }
 
-  private ProgramFiles open(Source source, Run run) throws IOException {
+  private ProgramFiles open(Source source, List<String> known, Run run) throws IOException {
     timings.begin("first look at the file");
     try {
-      return source.open(run.beforeStart());
+      return source.open(known, run.beforeStart());
     } finally {
       timings.end();
     }
@@ -93,7 +93,7 @@ public final class ProgramCheck {
 
   /** Where the program comes from; opened once for each run. */
   private interface Source {
-    ProgramFiles open(EventSink sink) throws IOException;
+    ProgramFiles open(List<String> known, EventSink sink) throws IOException;
   }
 
   /**
@@ -112,7 +112,7 @@ public final class ProgramCheck {
    * @throws IOException if a file cannot be read
    */
   public ProgramResult check(Path program, Setup setup, EventSink watcher) throws IOException {
-    return check(sink -> ProgramFiles.of(program, sink), setup, watcher);
+    return check((known, sink) -> ProgramFiles.of(program, known, sink), setup, watcher);
   }
 
   /**
@@ -132,20 +132,20 @@ public final class ProgramCheck {
    */
   public ProgramResult check(PartProgram program, Setup setup, EventSink watcher)
       throws IOException {
-    return check(sink -> ProgramFiles.alone(program, sink), setup, watcher);
+    return check((known, sink) -> ProgramFiles.alone(program, sink), setup, watcher);
   }
 
   private ProgramResult check(Source source, Setup setup, EventSink watcher) throws IOException {
     ControlProfile profile = SheetControl.of(setup);
     Run off = new Run(selection, setup, cellPm, watcher, timings);
-    ProgramFiles files = open(source, off);
+    ProgramFiles files = open(source, List.of(), off);
     off.run(files, profile, false, parts(files));
-    if (!files.index(0).deletableBlocks()) {
+    if (!files.deletableBlocks()) {
       off.accepts().unused().forEach(accept -> off.dispatch(new AcceptUnused(accept)));
-      return result(files, setup, List.of(off), off.findings());
+      return result(List.of(files), setup, List.of(off), off.findings());
     }
     Run on = new Run(selection, setup, cellPm, NOBODY, timings);
-    ProgramFiles again = open(source, on);
+    ProgramFiles again = open(source, names(files), on);
     on.run(again, profile, true, parts(again));
     off.accepts().unused().stream()
         .filter(on.accepts().unused()::contains)
@@ -154,22 +154,33 @@ public final class ProgramCheck {
               off.dispatch(new AcceptUnused(accept));
               on.dispatch(new AcceptUnused(accept));
             });
-    return result(files, setup, List.of(off, on), BlockDeleteMerge.of(off, on));
+    return result(List.of(files, again), setup, List.of(off, on), BlockDeleteMerge.of(off, on));
   }
 
+  private static List<String> names(ProgramFiles files) {
+    List<String> names = new ArrayList<>();
+    for (int file = 0; file < files.count(); file++) {
+      names.add(files.name(file));
+    }
+    return names;
+  }
+
+  /**
+   * Puts the runs together.
+   *
+   * @param files the files of each run; the last knows all of them
+   */
   private static ProgramResult result(
-      ProgramFiles files, Setup setup, List<Run> runs, List<Finding> findings) throws IOException {
+      List<ProgramFiles> files, Setup setup, List<Run> runs, List<Finding> findings)
+      throws IOException {
     List<Finding> standing = new ArrayList<>();
     List<Finding> accepted = new ArrayList<>();
     for (Finding finding : findings) {
       (finding.acceptedBecause().isPresent() ? accepted : standing).add(finding);
     }
-    List<String> names = new ArrayList<>();
-    for (int file = 0; file < files.count(); file++) {
-      names.add(files.name(file));
-    }
+    List<String> names = names(files.get(files.size() - 1));
     return new ProgramResult(
-        files.name(0),
+        names.get(0),
         names,
         standing,
         accepted,
@@ -177,11 +188,12 @@ public final class ProgramCheck {
         runs.stream().flatMap(run -> run.assumptions().stream()).distinct().toList(),
         setup.name(),
         setup.embedded(),
-        excerpts(files, findings),
+        excerpts(files, names.size(), findings),
         runs.stream().anyMatch(Run::isStepBudgetReached),
         runs.stream().anyMatch(Run::isMacroUnread),
         runs.stream().anyMatch(Run::isNotUnderstood),
-        BlockDeleteMerge.budgets(runs));
+        BlockDeleteMerge.budgets(runs),
+        files.get(0).deletableBlocks());
   }
 
   /** What either run could not decide, with the larger count where both could not. */
@@ -199,10 +211,10 @@ public final class ProgramCheck {
   /**
    * The lines that findings point at; one more reading of the text, and only where there are any.
    */
-  private static Map<SourceLine, String> excerpts(ProgramFiles files, List<Finding> findings)
-      throws IOException {
+  private static Map<SourceLine, String> excerpts(
+      List<ProgramFiles> files, int count, List<Finding> findings) throws IOException {
     Map<SourceLine, String> excerpts = new HashMap<>();
-    for (int file = 0; file < files.count(); file++) {
+    for (int file = 0; file < count; file++) {
       TreeSet<Integer> lines = new TreeSet<>();
       for (Finding finding : findings) {
         if (finding.at().file() == file) {
@@ -215,7 +227,7 @@ public final class ProgramCheck {
       if (lines.isEmpty()) {
         continue;
       }
-      try (BlockSource blocks = files.text(file).blocks()) {
+      try (BlockSource blocks = text(files, file).blocks()) {
         Optional<Block> next = blocks.next();
         while (next.isPresent() && next.get().line() <= lines.last()) {
           if (lines.contains(next.get().line())) {
@@ -226,5 +238,13 @@ public final class ProgramCheck {
       }
     }
     return excerpts;
+  }
+
+  private static PartProgram text(List<ProgramFiles> files, int file) {
+    return files.stream()
+        .filter(known -> file < known.count() && known.isDrawnOn(file))
+        .findFirst()
+        .orElseThrow()
+        .text(file);
   }
 }

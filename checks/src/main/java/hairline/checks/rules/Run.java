@@ -54,7 +54,6 @@ final class Run {
   private final Timings timings;
   private final List<Event> earlyEvents = new ArrayList<>();
   private Optional<ProgramFiles> files = Optional.empty();
-  private int filesWithKnownAccepts;
 
   /** As the thread knows that makes the events. */
   private int filesTold;
@@ -160,8 +159,8 @@ final class Run {
     };
   }
 
-  /** So many files are known from here on, with their accepts. */
-  private record FilesKnown(Place at, int count) implements Event {}
+  /** These files are known from here on, with their accepts. */
+  private record FilesKnown(Place at, List<Integer> files) implements Event {}
 
   /**
    * Runs the program.
@@ -171,8 +170,8 @@ final class Run {
   void run(ProgramFiles programFiles, ControlProfile profile, boolean blockDeleteOn, boolean parted)
       throws IOException {
     files = Optional.of(programFiles);
-    dispatch(new Event.Indexed(new Place(0, 1, new Span(1, 1)), programFiles.index(0)));
-    learnAccepts(programFiles.count());
+    filesTold = programFiles.drawnOn().size();
+    learn(programFiles.drawnOn());
     int line = 0;
     collector.endBlock();
     for (Event event : earlyEvents) {
@@ -209,19 +208,21 @@ final class Run {
   /** Takes what the interpreter tells, on its thread. */
   private void made(Event event) {
     if (event instanceof Event.SubprogramEntered) {
-      int known = files.map(ProgramFiles::count).orElse(0);
-      if (known > filesTold) {
-        filesTold = known;
-        handover.acceptDirectly(new FilesKnown(event.at(), known));
+      List<Integer> drawnOn = files.orElseThrow().drawnOn();
+      if (drawnOn.size() > filesTold) {
+        List<Integer> more = List.copyOf(drawnOn.subList(filesTold, drawnOn.size()));
+        filesTold += more.size();
+        handover.acceptDirectly(new FilesKnown(event.at(), more));
       }
     }
     stages.first().accept(event);
   }
 
-  private void learnAccepts(int filesKnown) {
-    while (filesWithKnownAccepts < filesKnown) {
-      int file = filesWithKnownAccepts++;
-      for (ProgramIndex.Remark remark : files.orElseThrow().index(file).remarks()) {
+  private void learn(List<Integer> more) {
+    for (int file : more) {
+      ProgramIndex index = files.orElseThrow().index(file);
+      dispatch(new Event.Indexed(new Place(file, 1, new Span(1, 1)), index));
+      for (ProgramIndex.Remark remark : index.remarks()) {
         Accept.read(
                 new Place(file, remark.line(), remark.span()), remark.text(), remark.standsAlone())
             .forEach(
@@ -270,7 +271,7 @@ final class Run {
     if (event instanceof Event.BlockStarted) {
       collector.endBlock();
     } else if (event instanceof FilesKnown known) {
-      learnAccepts(known.count());
+      learn(known.files());
     } else if (event instanceof PartLeft part) {
       part.surfaces().forEach(this::noteStock);
     } else if (event instanceof PartNotKnown unknown) {

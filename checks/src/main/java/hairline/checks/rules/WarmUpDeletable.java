@@ -38,7 +38,7 @@ public final class WarmUpDeletable implements Rule {
   @Override
   public void begin(RuleContext context, Subscriptions on) {
     Watch watch = new Watch(context);
-    on.event(Indexed.class, first -> watch.mayBeLeftOut |= first.index().deletableBlocks());
+    on.event(Indexed.class, file -> watch.mayBeLeftOut |= file.index().deletableBlocks());
     on.event(Stopped.class, stop -> watch.mayBeLeftOut |= stop.code().equals("M1"));
     on.event(Cut.class, watch::contact);
     FineCuts.each(on, watch::fineCut);

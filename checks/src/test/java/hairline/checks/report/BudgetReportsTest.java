@@ -103,7 +103,8 @@ class BudgetReportsTest {
                 false,
                 false,
                 false,
-                budgets),
+                budgets,
+                true),
             Optional.empty())
         .withBudgets(true);
   }
