@@ -107,8 +107,10 @@ public record Comparison(
     return !changes.isEmpty() || surfaces.stream().anyMatch(SurfaceDifference::differs);
   }
 
-  /** Whether the program after has findings that the one before had not. */
+  /**
+   * Whether the program after has findings that the one before had not, or not so grave or often.
+   */
   public boolean newFindings() {
-    return !findings.added().isEmpty();
+    return findings.worse();
   }
 }

@@ -13,23 +13,60 @@ import java.util.Set;
  * lines move.
  *
  * @param gone findings that the program after has no more
- * @param added findings that the program before did not have, had less often or at a lower level
- * @param other findings of one rule in one operation that say something else now
+ * @param added findings that the program before did not have
+ * @param changed findings of one rule in one operation that both have, and not alike
  */
-public record FindingsDifference(List<Finding> gone, List<Finding> added, List<Pair> other) {
+public record FindingsDifference(List<Finding> gone, List<Finding> added, List<Pair> changed) {
 
   /** A finding before and after. */
-  public record Pair(Finding before, Finding after) {}
+  public record Pair(Finding before, Finding after) {
+    /** What has become of it: its level first, then how often it occurs, then what it says. */
+    public How how() {
+      int level = after.level().compareTo(before.level());
+      if (level != 0) {
+        return level > 0 ? How.GRAVER : How.MILDER;
+      }
+      return after.count() == before.count()
+          ? How.OTHERWISE
+          : after.count() > before.count() ? How.OFTENER : How.RARER;
+    }
+  }
+
+  /** What can become of a finding that stays. */
+  public enum How {
+    /** At a higher level than before. */
+    GRAVER,
+    /** At one level, at more places. */
+    OFTENER,
+    /** At one level, at as many places; other figures or another cause. */
+    OTHERWISE,
+    /** At one level, at fewer places. */
+    RARER,
+    /** At a lower level. */
+    MILDER;
+
+    /** Whether the program after is worse for it: that counts as a new finding would. */
+    public boolean worse() {
+      return this == GRAVER || this == OFTENER;
+    }
+  }
 
   public FindingsDifference {
     gone = List.copyOf(gone);
     added = List.copyOf(added);
-    other = List.copyOf(other);
+    changed = List.copyOf(changed);
   }
 
   /** Whether both programs have the same findings. */
   public boolean none() {
-    return gone.isEmpty() && added.isEmpty() && other.isEmpty();
+    return gone.isEmpty() && added.isEmpty() && changed.isEmpty();
+  }
+
+  /**
+   * Whether the program after has a finding that the one before had not, or not so grave or often.
+   */
+  public boolean worse() {
+    return !added.isEmpty() || changed.stream().anyMatch(pair -> pair.how().worse());
   }
 
   private interface Alike {
@@ -49,14 +86,13 @@ public record FindingsDifference(List<Finding> gone, List<Finding> added, List<P
       Map<Integer, Integer> operationsAfter,
       Set<Integer> sameMotion) {
     List<Finding> gone = new ArrayList<>(before.findings());
-    List<Finding> added = new ArrayList<>();
-    List<Pair> other = new ArrayList<>();
+    List<Pair> changed = new ArrayList<>();
     Alike inOneOperation =
         (a, b) ->
             a.rule().equals(b.rule())
                 && operationsAfter.getOrDefault(a.first().operation(), a.first().operation())
                     == b.first().operation();
-    List<Finding> rest =
+    List<Finding> added =
         without(
             gone,
             after.findings(),
@@ -64,27 +100,9 @@ public record FindingsDifference(List<Finding> gone, List<Finding> added, List<P
                 inOneOperation.are(a, b)
                     && same(a, b)
                     && (a.count() == b.count() || sameMotion.contains(b.first().operation())));
-    for (Finding finding :
-        pairs(gone, rest, other, (a, b) -> inOneOperation.are(a, b) && sameCause(a, b))) {
-      added.add(finding);
-    }
-    added = new ArrayList<>(pairs(gone, added, other, inOneOperation));
-    // What has become worse counts as new as well.
-    for (Pair pair : other) {
-      if (worse(pair.before(), pair.after())) {
-        added.add(pair.after());
-      }
-      if (worse(pair.after(), pair.before())) {
-        gone.add(pair.before());
-      }
-    }
-    other.removeIf(p -> worse(p.before(), p.after()) || worse(p.after(), p.before()));
-    return new FindingsDifference(gone, added, other);
-  }
-
-  private static boolean worse(Finding before, Finding after) {
-    return after.level().compareTo(before.level()) > 0
-        || (after.level() == before.level() && after.count() > before.count());
+    added = pairs(gone, added, changed, (a, b) -> inOneOperation.are(a, b) && sameCause(a, b));
+    added = pairs(gone, added, changed, inOneOperation);
+    return new FindingsDifference(gone, added, changed);
   }
 
   /** Takes alike ones out of both lists; returns what is left of the second. */

@@ -164,18 +164,19 @@ final class ComparisonHtml {
     List<Part> parts = new ArrayList<>();
     findings.added().forEach(f -> parts.add(found("new", f, comparison.after())));
     findings.gone().forEach(f -> parts.add(found("gone", f, comparison.before())));
-    findings
-        .other()
-        .forEach(
-            pair ->
-                parts.add(
-                    new Found(
-                        pair.after().level().word(),
-                        "changed: " + pair.after().worst().message(),
-                        List.of(
-                            where(pair.after(), comparison.after()),
-                            new Fact("before", pair.before().worst().message())))));
+    findings.changed().forEach(pair -> parts.add(changed(pair)));
     return new Section("What the check finds", true, parts);
+  }
+
+  private Found changed(FindingsDifference.Pair pair) {
+    String how = ComparisonText.how(pair);
+    List<Fact> facts = new ArrayList<>();
+    facts.add(where(pair.after(), comparison.after()));
+    ComparisonText.saidBefore(pair).ifPresent(said -> facts.add(new Fact("before", said)));
+    return new Found(
+        pair.after().level().word(),
+        (how.isEmpty() ? "changed: " : how) + pair.after().worst().message(),
+        facts);
   }
 
   private static Found found(String what, Finding finding, ProgramResult result) {

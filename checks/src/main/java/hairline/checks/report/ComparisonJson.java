@@ -18,7 +18,7 @@ import java.util.Optional;
 
 /** A comparison for programs, as {@code comparison.schema.json} beside this class describes it. */
 final class ComparisonJson {
-  static final String SCHEMA_VERSION = "1.1";
+  static final String SCHEMA_VERSION = "2.0";
 
   private static final double PM_PER_UM = 1e6;
   private static final double PM_PER_MM = 1e9;
@@ -76,8 +76,9 @@ final class ComparisonJson {
     findings("new", findings.added(), comparison.after());
     findings("gone", findings.gone(), comparison.before());
     json.writeArrayFieldStart("changed");
-    for (FindingsDifference.Pair pair : findings.other()) {
+    for (FindingsDifference.Pair pair : findings.changed()) {
       json.writeStartObject();
+      json.writeStringField("how", pair.how().name().toLowerCase(Locale.ROOT));
       json.writeFieldName("before");
       finding(pair.before(), comparison.before());
       json.writeFieldName("after");

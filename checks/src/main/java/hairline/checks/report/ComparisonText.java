@@ -17,6 +17,7 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -372,15 +373,40 @@ final class ComparisonText {
     findings("new", findings.added(), comparison.after());
     findings("gone", findings.gone(), comparison.before());
     String label = "changed";
-    for (FindingsDifference.Pair pair : findings.other()) {
+    for (FindingsDifference.Pair pair : findings.changed()) {
       gutter.labelled(
           label,
-          Paint.QUIET,
-          finding(pair.after(), comparison.after())
-              + "; before: "
-              + pair.before().worst().message());
+          pair.how().worse() ? Paint.of(pair.after().level()) : Paint.QUIET,
+          how(pair)
+              + finding(pair.after(), comparison.after())
+              + saidBefore(pair).map(said -> "; before: " + said).orElse(""));
       label = "";
     }
+  }
+
+  /** What has become of a finding, before what it says; empty where only its figures differ. */
+  static String how(FindingsDifference.Pair pair) {
+    return switch (pair.how()) {
+      case GRAVER -> "graver, " + levels(pair) + ": ";
+      case MILDER -> "less grave, " + levels(pair) + ": ";
+      case OFTENER -> "more often, " + times(pair) + ": ";
+      case RARER -> "less often, " + times(pair) + ": ";
+      case OTHERWISE -> "";
+    };
+  }
+
+  private static String levels(FindingsDifference.Pair pair) {
+    return pair.before().level().word() + " → " + pair.after().level().word();
+  }
+
+  private static String times(FindingsDifference.Pair pair) {
+    return pair.before().count() + " → " + pair.after().count() + " times";
+  }
+
+  /** What a finding said before; empty where it says the same still. */
+  static Optional<String> saidBefore(FindingsDifference.Pair pair) {
+    return Optional.of(pair.before().worst().message())
+        .filter(said -> !said.equals(pair.after().worst().message()));
   }
 
   private void findings(String label, List<Finding> findings, ProgramResult result)
@@ -417,14 +443,33 @@ final class ComparisonText {
         comparison.surfaces().isEmpty()
             ? "the same surface"
             : compared ? "another surface" : "the surface not compared everywhere");
-    FindingsDifference findings = comparison.findings();
-    parts.add(
-        findings.none()
-            ? "the same findings"
-            : findings.added().size()
-                + " new, "
-                + findings.gone().size()
-                + " gone of the findings");
+    parts.add(verdict(comparison.findings()));
     return String.join("; ", parts);
+  }
+
+  private static String verdict(FindingsDifference findings) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    counts.put("new", findings.added().size());
+    counts.put("gone", findings.gone().size());
+    for (FindingsDifference.Pair pair : findings.changed()) {
+      counts.merge(
+          switch (pair.how()) {
+            case GRAVER -> "graver";
+            case OFTENER -> "more often";
+            case OTHERWISE -> "changed";
+            case RARER -> "less often";
+            case MILDER -> "less grave";
+          },
+          1,
+          Integer::sum);
+    }
+    List<String> parts = new ArrayList<>();
+    counts.forEach(
+        (what, count) -> {
+          if (count > 0) {
+            parts.add(count + " " + what);
+          }
+        });
+    return parts.isEmpty() ? "the same findings" : "findings: " + String.join(", ", parts);
   }
 }

@@ -214,7 +214,7 @@ class CompareCommandTest {
         Objects.requireNonNull(
             hairline.checks.report.ComparisonFormat.class.getResourceAsStream(
                 "comparison.schema.json"))) {
-      String id = "urn:hairline:comparison:1";
+      String id = "urn:hairline:comparison:2";
       String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
       SchemaRegistry registry =
           SchemaRegistry.withDefaultDialect(
@@ -231,7 +231,7 @@ class CompareCommandTest {
       assertThat(schema.validate(ran.out(), InputFormat.JSON)).isEmpty();
       assertThat(ran.out()).contains("\"exitStatus\" : " + ran.status());
     }
-    assertThat(schema.validate("{\"schemaVersion\": \"1.0\"}", InputFormat.JSON)).isNotEmpty();
+    assertThat(schema.validate("{\"schemaVersion\": \"2.0\"}", InputFormat.JSON)).isNotEmpty();
   }
 
   @Test
@@ -269,6 +269,51 @@ class CompareCommandTest {
     assertThat(back.get("findings").get("new")).hasSameSizeAs(there.get("findings").get("gone"));
     assertThat(back.get("findings").get("gone")).hasSameSizeAs(there.get("findings").get("new"));
     assertThat(there.get("findings").get("new")).isNotEmpty();
+    assertThat(hows(back))
+        .containsExactlyInAnyOrderElementsOf(hows(there).stream().map(TURNED::get).toList());
+  }
+
+  private static final Map<String, String> TURNED =
+      Map.of(
+          "graver", "milder",
+          "milder", "graver",
+          "oftener", "rarer",
+          "rarer", "oftener",
+          "otherwise", "otherwise");
+
+  private static List<String> hows(JsonNode comparison) {
+    List<String> hows = new ArrayList<>();
+    comparison.get("findings").get("changed").forEach(c -> hows.add(c.get("how").asText()));
+    return hows;
+  }
+
+  /** All moves across the terraces at a feed too low; the first of them mended. */
+  @Test
+  void aFindingThatBecomesRarerIsNeitherGoneNorNew() throws IOException {
+    String along = "G1 Y0.8 F400.\n";
+    assertThat(terraces().indexOf(along)).isNotEqualTo(terraces().lastIndexOf(along));
+    String twice = inFile(terraces().replace(along, "G1 Y0.8 F18.\n"));
+    String once =
+        write(
+            terraces()
+                .replace(along, "G1 Y0.8 F18.\n")
+                .replaceFirst("Y0\\.8 F18\\.\n", "Y0.8 F400.\n"));
+    Ran mended = Ran.of("compare", SHEET, "--fail-on=finding", twice, once);
+    assertThat(mended.out().replaceAll("\\s+", " "))
+        .containsPattern("less often, [0-9]+ → [0-9]+ times: error chip-below-minimum")
+        .containsPattern("findings: 4 changed, 3 less often")
+        .doesNotContain(" gone ", " new ", " more often");
+    assertThat(mended.status()).isZero();
+    Ran worse = Ran.of("compare", SHEET, "--fail-on=finding", once, twice);
+    assertThat(worse.out().replaceAll("\\s+", " "))
+        .containsPattern("more often, [0-9]+ → [0-9]+ times: error chip-below-minimum")
+        .doesNotContain(" gone ", " new ", "less often,");
+    assertThat(worse.status()).isEqualTo(1);
+    assertThat(Ran.of("compare", SHEET, "--format=html", once, twice).out())
+        .containsPattern("more often, [0-9]+ → [0-9]+ times: ");
+    Ran json = Ran.of("compare", SHEET, "--format=json", once, twice);
+    assertThat(json.out()).contains("\"how\" : \"oftener\"", "\"newFindings\" : true");
+    assertThat(schema().validate(json.out(), InputFormat.JSON)).isEmpty();
   }
 
   private String edited() throws IOException {
