@@ -89,7 +89,8 @@ final class WindowCommand implements Action {
       try (OutputFile file = OutputFile.open(target.get())) {
         try {
           file.stream()
-              .write(WindowDrawing.of(one.name(), windows).getBytes(StandardCharsets.UTF_8));
+              .write(
+                  WindowDrawing.of(one.name(), result, windows).getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
           throw file.failed(e);
         }

@@ -234,6 +234,12 @@ public final class BlockFlow implements Closeable {
     return List.copyOf(chain);
   }
 
+  /** The name of a file without its folder. */
+  String fileName(int file) {
+    String name = files.name(file);
+    return name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
+  }
+
   /** The number of a program, or the name of its file where it has none. */
   private String nameOf(Found found) {
     return found.name().isEmpty() ? files.name(found.file()) : found.name();

@@ -87,6 +87,9 @@ public final class Interpreter {
 
     void execute(Block block, int file) throws IOException {
       Modes before = control.modal.snapshot();
+      if (file != control.at().file()) {
+        control.parameters.enterFile(file == 0 ? "" : flow.fileName(file));
+      }
       control.startBlock(new Place(file, block.line(), span(block)));
       control.emit(new Event.BlockStarted(control.at(), block, before));
       if (!block.problems().isEmpty()

@@ -17,6 +17,8 @@ public final class Parameters {
 
   private final Map<Integer, Evaluated> values = new HashMap<>();
   private int forgottenAt;
+  private String forgottenBy = "";
+  private String file = "";
 
   /**
    * The value of a parameter, never {@link Evaluated.Refused}.
@@ -31,7 +33,7 @@ public final class Parameters {
     return forgottenAt == 0
         ? new Evaluated.Unknown(0, "#" + index + " was never set")
         : new Evaluated.Unknown(
-            forgottenAt, "line " + forgottenAt + " may have set #" + index + " to anything");
+            forgottenAt, forgottenBy + " may have set #" + index + " to anything");
   }
 
   /**
@@ -49,13 +51,27 @@ public final class Parameters {
         index,
         value instanceof Evaluated.Refused refused
             ? new Evaluated.Unknown(
-                line, "line " + line + " sets #" + index + " to no number: " + refused.why())
+                line, line(line) + " sets #" + index + " to no number: " + refused.why())
             : value);
+  }
+
+  /**
+   * Lines are of this file from here on.
+   *
+   * @param name what reasons call it; empty for the program's own
+   */
+  public void enterFile(String name) {
+    file = name;
+  }
+
+  private String line(int line) {
+    return "line " + line + (file.isEmpty() ? "" : " of " + file);
   }
 
   /** Makes every parameter unknown because of this line. */
   public void forgetAll(int line) {
     values.clear();
     forgottenAt = line;
+    forgottenBy = line(line);
   }
 }

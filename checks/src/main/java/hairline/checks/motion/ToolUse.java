@@ -8,7 +8,7 @@ import java.util.OptionalInt;
  * What a program does with one tool.
  *
  * @param number T number; empty for what is done while no tool is known to be in the spindle
- * @param firstLine the line of the first block that uses it
+ * @param first the first block that uses it
  * @param speedsRpm the spindle speeds at which it turns, in the order of their first use
  * @param feedsMmPerMin the feeds of its feed moves, from the lowest to the highest; empty without
  *     such a move
@@ -16,7 +16,7 @@ import java.util.OptionalInt;
  */
 public record ToolUse(
     OptionalInt number,
-    int firstLine,
+    Place first,
     List<Double> speedsRpm,
     Optional<Feeds> feedsMmPerMin,
     double feedMm) {

@@ -22,13 +22,13 @@ public final class ToolUses implements EventSink {
   static final int SPEEDS_CAP = 100;
 
   private static final class Use {
-    final int firstLine;
+    final Place first;
     final Set<Double> speedsRpm = new LinkedHashSet<>();
     Optional<ToolUse.Feeds> feeds = Optional.empty();
     double feedMm;
 
-    Use(int firstLine) {
-      this.firstLine = firstLine;
+    Use(Place first) {
+      this.first = first;
     }
   }
 
@@ -44,16 +44,16 @@ public final class ToolUses implements EventSink {
         feed(move);
       }
     } else if (event instanceof Event.ToolChanged change) {
-      use(change.after().value(), change.at().line());
+      use(change.after().value(), change.at());
     } else if (event instanceof Event.SpindleChanged change) {
-      turn(change.after(), change.at().line());
+      turn(change.after(), change.at());
     }
   }
 
   private void feed(Move move) {
     // Mostly the same object, until a block changes something.
     if (!move.modes().equals(modes)) {
-      turn(move.modes(), move.at().line());
+      turn(move.modes(), move.at());
     }
     if (current != null) {
       Use use = current;
@@ -67,11 +67,11 @@ public final class ToolUses implements EventSink {
     }
   }
 
-  private void turn(Modes now, int line) {
+  private void turn(Modes now, Place at) {
     modes = now;
     Optional<Double> rpm = now.turningRpm();
     boolean turns = rpm.isPresent() && rpm.get() > 0;
-    Use use = use(now.tool().value(), line);
+    Use use = use(now.tool().value(), at);
     current = use;
     if (use != null && turns && !use.speedsRpm.contains(rpm.get())) {
       if (use.speedsRpm.size() < SPEEDS_CAP) {
@@ -82,14 +82,14 @@ public final class ToolUses implements EventSink {
     }
   }
 
-  private @Nullable Use use(Optional<Integer> tool, int line) {
+  private @Nullable Use use(Optional<Integer> tool, Place at) {
     Use use = uses.get(tool);
     if (use == null) {
       if (uses.size() >= TOOLS_CAP) {
         capReached = true;
         return null;
       }
-      use = new Use(line);
+      use = new Use(at);
       uses.put(tool, use);
     }
     return use;
@@ -103,7 +103,7 @@ public final class ToolUses implements EventSink {
             list.add(
                 new ToolUse(
                     tool.map(OptionalInt::of).orElse(OptionalInt.empty()),
-                    use.firstLine,
+                    use.first,
                     List.copyOf(use.speedsRpm),
                     use.feeds,
                     use.feedMm)));

@@ -381,8 +381,13 @@ final class BriefBuilder {
             + ")";
   }
 
-  private static String lines(Place first, Place last) {
-    return first.line() == last.line() ? first.line() + "" : first.line() + "–" + last.line();
+  /** "12", "12–15", "12–3 of O7777.nc". */
+  private String lines(Place first, Place last) {
+    String to = Words.line(result, last).substring("line ".length());
+    if (first.file() != last.file()) {
+      return Words.line(result, first).substring("line ".length()) + " – " + to;
+    }
+    return first.line() == last.line() ? to : first.line() + "–" + to;
   }
 
   // What happens.
@@ -870,7 +875,7 @@ final class BriefBuilder {
 
   private Section figures() {
     List<Part> parts = new ArrayList<>();
-    String heights = HeightsAlong.of(book.operations());
+    String heights = HeightsAlong.of(result, book.operations());
     if (!heights.isEmpty()) {
       parts.add(
           new Figure(
@@ -895,7 +900,7 @@ final class BriefBuilder {
               svg(drawing.markup(), Canvas.BRIEF.width(), drawing.bottom())));
     }
     TimelineDrawing timeline =
-        new TimelineDrawing(Canvas.BRIEF, program.name(), brief.timeline(), result.sheet(), 0);
+        new TimelineDrawing(Canvas.BRIEF, program.name(), brief.timeline(), result, 0);
     parts.add(
         new Figure(
             "Speed and growth of the spindle along the program's time: "

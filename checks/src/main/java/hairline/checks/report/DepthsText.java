@@ -1,5 +1,6 @@
 package hairline.checks.report;
 
+import hairline.checks.finding.ProgramResult;
 import hairline.checks.stock.DepthStretch;
 import hairline.checks.stock.DepthsShown;
 import java.util.ArrayList;
@@ -14,9 +15,10 @@ final class DepthsText {
   /**
    * The moves that take more than one depth; all moves where the report is whole.
    *
+   * @param result knows the files that the moves stand in
    * @param whole whether all are shown
    */
-  static SurfaceText.Part of(DepthsShown depths, boolean whole) {
+  static SurfaceText.Part of(DepthsShown depths, ProgramResult result, boolean whole) {
     List<SummaryText.Line> head = new ArrayList<>();
     long several = depths.moves().stream().filter(move -> move.stretches().size() > 1).count();
     head.add(
@@ -39,7 +41,7 @@ final class DepthsText {
         for (DepthStretch stretch : move.stretches()) {
           rows.add(
               List.of(
-                  Integer.toString(move.at().line()),
+                  Words.line(result, move.at()).substring("line ".length()),
                   SurfaceText.fixed(stretch.fromMm(), 4),
                   SurfaceText.fixed(stretch.toMm(), 4),
                   stretch.depthPm().isPresent()

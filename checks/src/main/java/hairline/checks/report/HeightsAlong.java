@@ -1,5 +1,6 @@
 package hairline.checks.report;
 
+import hairline.checks.finding.ProgramResult;
 import hairline.checks.rules.OperationBook.Operation;
 import java.util.List;
 import java.util.OptionalLong;
@@ -16,7 +17,7 @@ final class HeightsAlong {
   private HeightsAlong() {}
 
   /** The drawing; empty where nothing cuts. */
-  static String of(List<Operation> operations) {
+  static String of(ProgramResult result, List<Operation> operations) {
     List<Operation> cutting =
         operations.stream()
             .filter(op -> op.cuts() && !op.heights().isEmpty())
@@ -28,12 +29,13 @@ final class HeightsAlong {
     double width = (Canvas.BRIEF.width() - SurfaceDrawing.MARGIN) / cutting.size();
     SvgText out = new SvgText();
     for (int k = 0; k < cutting.size(); k++) {
-      panel(out, cutting.get(k), k * width + LEFT, width - LEFT - GAP);
+      panel(out, result, cutting.get(k), k * width + LEFT, width - LEFT - GAP);
     }
     return BriefBuilder.svg(out.toString(), Canvas.BRIEF.width(), TOP + TALL + 28);
   }
 
-  private static void panel(SvgText out, Operation op, double left, double width) {
+  private static void panel(
+      SvgText out, ProgramResult result, Operation op, double left, double width) {
     long lowest = Long.MAX_VALUE;
     long highest = Long.MIN_VALUE;
     for (OptionalLong height : op.heights()) {
@@ -60,11 +62,7 @@ final class HeightsAlong {
     out.raw("<path class=\"skin\" d=\"").raw(path.toString()).raw("\"/>\n");
     double foot = TOP + TALL + 6;
     out.line(left, foot, left + width, foot, "tick");
-    out.label(
-        left + width / 2,
-        foot + 16,
-        "quiet mid",
-        "lines " + op.first().line() + " to " + op.last().line());
+    out.label(left + width / 2, foot + 16, "quiet mid", Words.lines(result, op.first(), op.last()));
     out.raw("</g>\n");
   }
 

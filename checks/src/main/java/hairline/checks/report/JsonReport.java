@@ -23,7 +23,7 @@ import java.util.Optional;
  * version's first number changes when a reader of the one before might misread it.
  */
 final class JsonReport implements ReportWriter {
-  static final String SCHEMA_VERSION = "1.5";
+  static final String SCHEMA_VERSION = "1.6";
 
   private final JsonGenerator json;
   private final OutputStream out;
@@ -83,7 +83,7 @@ final class JsonReport implements ReportWriter {
     result(program.result().orElseThrow());
     if (program.summary().isPresent()) {
       json.writeFieldName("summary");
-      SummaryJson.write(json, program.summary().get());
+      SummaryJson.write(json, program.summary().get(), program.result().orElseThrow());
     }
     if (program.surface().isPresent()) {
       SurfaceJson.write(json, program.surface().get());

@@ -1,5 +1,6 @@
 package hairline.checks.report;
 
+import hairline.checks.finding.ProgramResult;
 import hairline.checks.finding.Quantities;
 import hairline.checks.motion.Modal;
 import hairline.checks.motion.Modes;
@@ -11,14 +12,21 @@ import java.util.function.Function;
 final class ModesText {
   private ModesText() {}
 
-  /** Items and their values, in the order of a usual safe start. */
-  static Map<String, String> of(Modes modes) {
+  /**
+   * Items and their values, in the order of a usual safe start.
+   *
+   * @param result knows the files that lines stand in
+   */
+  static Map<String, String> of(Modes modes, ProgramResult result) {
     Map<String, String> all = new LinkedHashMap<>();
-    all.put("units", text(modes.units(), v -> v == Modes.Units.MM ? "G21" : "G20"));
-    all.put("distance", text(modes.distance(), v -> v == Modes.Distance.ABSOLUTE ? "G90" : "G91"));
+    all.put("units", text(result, modes.units(), v -> v == Modes.Units.MM ? "G21" : "G20"));
+    all.put(
+        "distance",
+        text(result, modes.distance(), v -> v == Modes.Distance.ABSOLUTE ? "G90" : "G91"));
     all.put(
         "plane",
         text(
+            result,
             modes.plane(),
             v ->
                 switch (v) {
@@ -29,6 +37,7 @@ final class ModesText {
     all.put(
         "feedMode",
         text(
+            result,
             modes.feedMode(),
             v ->
                 switch (v) {
@@ -39,6 +48,7 @@ final class ModesText {
     all.put(
         "pathMode",
         text(
+            result,
             modes.pathMode(),
             v ->
                 switch (v) {
@@ -46,10 +56,11 @@ final class ModesText {
                   case EXACT_STOP -> "G61.1";
                   case CONTINUOUS -> "G64";
                 }));
-    all.put("workOffset", text(modes.workOffset(), v -> v));
+    all.put("workOffset", text(result, modes.workOffset(), v -> v));
     all.put(
         "compensation",
         text(
+            result,
             modes.compensation(),
             v ->
                 switch (v) {
@@ -57,11 +68,12 @@ final class ModesText {
                   case LEFT -> "G41";
                   case RIGHT -> "G42";
                 }));
-    all.put("lengthOffset", text(modes.lengthOffset(), v -> v == 0 ? "G49" : "H" + v));
-    all.put("tool", text(modes.tool(), v -> "T" + v));
+    all.put("lengthOffset", text(result, modes.lengthOffset(), v -> v == 0 ? "G49" : "H" + v));
+    all.put("tool", text(result, modes.tool(), v -> "T" + v));
     all.put(
         "spindle",
         text(
+            result,
             modes.spindle(),
             v ->
                 switch (v) {
@@ -69,24 +81,28 @@ final class ModesText {
                   case CLOCKWISE -> "M3";
                   case COUNTER_CLOCKWISE -> "M4";
                 }));
-    all.put("speed", text(modes.speedRpm(), v -> "S" + Quantities.significant(v, 9)));
-    all.put("feed", text(modes.feed(), v -> "F" + Quantities.significant(v, 9)));
+    all.put("speed", text(result, modes.speedRpm(), v -> "S" + Quantities.significant(v, 9)));
+    all.put("feed", text(result, modes.feed(), v -> "F" + Quantities.significant(v, 9)));
     all.put(
         "coolant",
         text(
+            result,
             modes.coolant(),
             v -> v.on() ? (v.mist() ? "M7" : "") + (v.flood() ? "M8" : "") : "M9"));
     return all;
   }
 
-  private static <T> String text(Modal<T> item, Function<T, String> code) {
+  private static <T> String text(ProgramResult result, Modal<T> item, Function<T, String> code) {
     String value = item.value().map(code).orElse("");
     return switch (item.origin()) {
       case STATED -> value;
       case SHEET -> value + " (sheet)";
       case ASSUMED -> value + " (assumed)";
       case UNSET -> "not set";
-      case UNKNOWN -> "unknown since line " + item.line();
+      case UNKNOWN ->
+          "unknown since line "
+              + item.line()
+              + (item.file() == 0 ? "" : " of " + result.files().get(item.file()));
     };
   }
 }

@@ -212,9 +212,9 @@ final class SarifReport implements ReportWriter {
       lines.add(
           finding.count()
               + " times, up to "
-              + Words.line(result, finding.last())
+              + Words.line(result, finding.last(), finding)
               + "; worst at "
-              + Words.line(result, finding.worst().at())
+              + Words.line(result, finding.worst().at(), finding)
               + ": "
               + finding.worst().message());
       lines.addAll(Words.worstFacts(finding));

@@ -1,6 +1,7 @@
 package hairline.checks.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import hairline.checks.finding.ProgramResult;
 import hairline.checks.finding.Quantities;
 import hairline.checks.motion.Axis;
 import hairline.checks.motion.Extent;
@@ -19,7 +20,8 @@ final class SummaryJson {
 
   private SummaryJson() {}
 
-  static void write(JsonGenerator json, ProgramSummary summary) throws IOException {
+  static void write(JsonGenerator json, ProgramSummary summary, ProgramResult result)
+      throws IOException {
     json.writeStartObject();
     json.writeNumberField("blocks", summary.blocks());
     json.writeNumberField("moves", summary.moves());
@@ -43,12 +45,12 @@ final class SummaryJson {
     json.writeEndArray();
     json.writeArrayFieldStart("operations");
     for (ProgramSummary.Operation operation : summary.operations()) {
-      operation(json, operation);
+      operation(json, result, operation);
     }
     json.writeEndArray();
     json.writeArrayFieldStart("tools");
     for (ToolUse tool : summary.tools()) {
-      tool(json, tool);
+      tool(json, result, tool);
     }
     json.writeEndArray();
     json.writeObjectFieldStart("calls");
@@ -60,13 +62,14 @@ final class SummaryJson {
     for (ProgramSummary.Doubt doubt : summary.doubts()) {
       json.writeStartObject();
       JsonText.text(json, "what", doubt.what());
+      JsonText.text(json, "file", Words.file(result, doubt.first()));
       json.writeNumberField("line", doubt.first().line());
       json.writeNumberField("count", doubt.count());
       json.writeEndObject();
     }
     json.writeEndArray();
     if (summary.ending().isPresent()) {
-      ending(json, summary.ending().get());
+      ending(json, result, summary.ending().get());
     }
     json.writeEndObject();
   }
@@ -99,9 +102,11 @@ final class SummaryJson {
     }
   }
 
-  private static void operation(JsonGenerator json, ProgramSummary.Operation operation)
+  private static void operation(
+      JsonGenerator json, ProgramResult result, ProgramSummary.Operation operation)
       throws IOException {
     json.writeStartObject();
+    JsonText.text(json, "file", Words.file(result, operation.from()));
     json.writeNumberField("firstLine", operation.from().line());
     if (operation.tool().isPresent()) {
       json.writeNumberField("tool", operation.tool().getAsInt());
@@ -127,12 +132,14 @@ final class SummaryJson {
     json.writeEndObject();
   }
 
-  private static void tool(JsonGenerator json, ToolUse tool) throws IOException {
+  private static void tool(JsonGenerator json, ProgramResult result, ToolUse tool)
+      throws IOException {
     json.writeStartObject();
     if (tool.number().isPresent()) {
       json.writeNumberField("number", tool.number().getAsInt());
     }
-    json.writeNumberField("firstLine", tool.firstLine());
+    JsonText.text(json, "file", Words.file(result, tool.first()));
+    json.writeNumberField("firstLine", tool.first().line());
     json.writeArrayFieldStart("speedsRpm");
     for (double speed : tool.speedsRpm()) {
       json.writeNumber(Quantities.significant(speed, 9));
@@ -146,13 +153,15 @@ final class SummaryJson {
     json.writeEndObject();
   }
 
-  private static void ending(JsonGenerator json, ProgramSummary.Ending ending) throws IOException {
+  private static void ending(JsonGenerator json, ProgramResult result, ProgramSummary.Ending ending)
+      throws IOException {
     json.writeObjectFieldStart("end");
+    JsonText.text(json, "file", Words.file(result, ending.at()));
     json.writeNumberField("line", ending.at().line());
     JsonText.text(json, "code", ending.code());
     json.writeObjectFieldStart("modes");
-    for (Map.Entry<String, String> mode : ModesText.of(ending.modes()).entrySet()) {
-      json.writeStringField(mode.getKey(), mode.getValue());
+    for (Map.Entry<String, String> mode : ModesText.of(ending.modes(), result).entrySet()) {
+      JsonText.text(json, mode.getKey(), mode.getValue());
     }
     json.writeEndObject();
     json.writeEndObject();

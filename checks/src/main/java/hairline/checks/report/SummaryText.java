@@ -1,5 +1,6 @@
 package hairline.checks.report;
 
+import hairline.checks.finding.ProgramResult;
 import hairline.checks.finding.Quantities;
 import hairline.checks.motion.Axis;
 import hairline.checks.motion.Extent;
@@ -23,10 +24,19 @@ final class SummaryText {
 
   private final List<Line> lines = new ArrayList<>();
 
-  private SummaryText() {}
+  private final ProgramResult result;
 
-  static List<Line> of(ProgramSummary summary) {
-    SummaryText text = new SummaryText();
+  private SummaryText(ProgramResult result) {
+    this.result = result;
+  }
+
+  /**
+   * The summary.
+   *
+   * @param result knows the files that its lines stand in
+   */
+  static List<Line> of(ProgramSummary summary, ProgramResult result) {
+    SummaryText text = new SummaryText(result);
     text.moves(summary);
     text.reach(summary);
     text.time(summary);
@@ -138,8 +148,8 @@ final class SummaryText {
           "not in it: "
               + gap.cause().reason()
               + gap.cause().key().map(key -> " (" + key + ")").orElse("")
-              + "; line "
-              + gap.at().line());
+              + "; "
+              + Words.line(result, gap.at()));
     }
   }
 
@@ -157,7 +167,7 @@ final class SummaryText {
       if (operation.rpm().isPresent()) {
         text.append(" at ").append(Quantities.rpm(operation.rpm().getAsDouble()));
       }
-      text.append(" from line ").append(operation.from().line());
+      text.append(" from ").append(Words.line(result, operation.from()));
       text.append(": ").append(Quantities.time(operation.seconds()));
       operation
           .plan()
@@ -180,7 +190,7 @@ final class SummaryText {
     for (ToolUse tool : summary.tools()) {
       StringBuilder text = new StringBuilder();
       text.append(tool.number().isPresent() ? "T" + tool.number().getAsInt() : "no known tool");
-      text.append(" from line ").append(tool.firstLine());
+      text.append(" from ").append(Words.line(result, tool.first()));
       List<String> speeds = tool.speedsRpm().stream().map(Quantities::rpm).toList();
       if (!speeds.isEmpty()) {
         text.append(", ").append(String.join(", ", speeds));
@@ -213,9 +223,9 @@ final class SummaryText {
       return;
     }
     ProgramSummary.Ending end = summary.ending().get();
-    add("end", "line " + end.at().line() + ", " + end.code().orElse("no end code"));
+    add("end", Words.line(result, end.at()) + ", " + end.code().orElse("no end code"));
     List<String> modes = new ArrayList<>();
-    ModesText.of(end.modes())
+    ModesText.of(end.modes(), result)
         .forEach(
             (item, value) -> {
               if (value.equals("not set") || value.contains("unknown")) {
@@ -243,8 +253,8 @@ final class SummaryText {
       add(
           label,
           doubt.what()
-              + "; line "
-              + doubt.first().line()
+              + "; "
+              + Words.line(result, doubt.first())
               + (doubt.count() > 1 ? " and " + (doubt.count() - 1) + " more" : ""));
       label = "";
     }

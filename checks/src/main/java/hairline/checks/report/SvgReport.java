@@ -108,7 +108,7 @@ final class SvgReport implements ReportWriter {
     }
     TimelineDrawing drawing =
         new TimelineDrawing(
-            Canvas.ALONE, program.name(), timeline, program.result().orElseThrow().sheet(), height);
+            Canvas.ALONE, program.name(), timeline, program.result().orElseThrow(), height);
     drawings.add(drawing.markup());
     height = drawing.bottom() + SurfaceDrawing.MARGIN;
   }

@@ -95,7 +95,7 @@ final class TextReport implements ReportWriter {
   private void asked(CheckedProgram program, ProgramResult result) throws IOException {
     if (program.summary().isPresent()) {
       line("");
-      for (SummaryText.Line part : SummaryText.of(program.summary().get())) {
+      for (SummaryText.Line part : SummaryText.of(program.summary().get(), result)) {
         labelled(part.label(), Paint.QUIET, part.text());
       }
     }
@@ -103,11 +103,11 @@ final class TextReport implements ReportWriter {
       surface(program.surface().get());
     }
     if (program.depths().isPresent()) {
-      part(DepthsText.of(program.depths().get(), options.verbose()));
+      part(DepthsText.of(program.depths().get(), result, options.verbose()));
     }
     if (program.timeline().isPresent()) {
       for (SurfaceText.Part part :
-          TimelineText.of(program.timeline().get(), columns(), options.verbose())) {
+          TimelineText.of(program.timeline().get(), result, columns(), options.verbose())) {
         part(part);
       }
     }
@@ -307,12 +307,12 @@ final class TextReport implements ReportWriter {
     if (finding.last().equals(finding.at())) {
       text.append(", all there");
     } else {
-      text.append(", the last time at ").append(Words.line(result, finding.last()));
+      text.append(", the last time at ").append(Words.line(result, finding.last(), finding));
     }
     Occurrence worst = finding.worst();
     if (!worst.message().equals(finding.first().message()) || !worst.at().equals(finding.at())) {
       text.append("; worst at ")
-          .append(Words.line(result, worst.at()))
+          .append(Words.line(result, worst.at(), finding))
           .append(": ")
           .append(worst.message());
     }

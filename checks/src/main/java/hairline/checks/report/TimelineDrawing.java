@@ -1,5 +1,6 @@
 package hairline.checks.report;
 
+import hairline.checks.finding.ProgramResult;
 import hairline.checks.warmth.ProgramTimeline;
 import hairline.checks.warmth.ProgramTimeline.Kind;
 import hairline.checks.warmth.ProgramTimeline.Mark;
@@ -21,13 +22,15 @@ final class TimelineDrawing {
   private final SvgText out = new SvgText();
   private final Canvas canvas;
   private final ProgramTimeline timeline;
+  private final ProgramResult result;
   private double y;
 
   /** Draws from this Y down. */
   TimelineDrawing(
-      Canvas canvas, String program, ProgramTimeline timeline, String sheet, double top) {
+      Canvas canvas, String program, ProgramTimeline timeline, ProgramResult result, double top) {
     this.canvas = canvas;
     this.timeline = timeline;
+    this.result = result;
     this.y = top + canvas.above();
     out.raw("<g>\n<title>").text(program + ", along its time").raw("</title>\n");
     if (canvas.headed()) {
@@ -38,7 +41,7 @@ final class TimelineDrawing {
           SurfaceDrawing.shortened(program) + ", along its time");
       y += 36;
       quiet(TimelineWords.whole(timeline));
-      quiet("sheet: " + sheet);
+      quiet("sheet: " + result.sheet());
       timeline.notes().forEach(this::quiet);
       y += 6;
     }
@@ -79,7 +82,7 @@ final class TimelineDrawing {
       out.label(SurfaceDrawing.MARGIN, y + 14, "head", heading);
       y += 20;
     }
-    TimelinePanel panel = new TimelinePanel(canvas, timeline, from, to, y);
+    TimelinePanel panel = new TimelinePanel(canvas, timeline, result, from, to, y);
     out.raw(panel.markup());
     y = panel.bottom() + 14;
   }

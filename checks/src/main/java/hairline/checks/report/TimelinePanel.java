@@ -1,6 +1,7 @@
 package hairline.checks.report;
 
 import hairline.checks.cutting.Band;
+import hairline.checks.finding.ProgramResult;
 import hairline.checks.finding.Quantities;
 import hairline.checks.warmth.ProgramTimeline;
 import hairline.checks.warmth.ProgramTimeline.Cutting;
@@ -38,6 +39,7 @@ final class TimelinePanel {
   private final double speedTall;
   private final double growthTall;
   private final ProgramTimeline timeline;
+  private final ProgramResult result;
   private final double from;
   private final double to;
   private final List<Point> points;
@@ -51,14 +53,22 @@ final class TimelinePanel {
   /**
    * Draws from this Y down.
    *
+   * @param result knows the files that lines stand in
    * @param from first second
    * @param to last second
    */
-  TimelinePanel(Canvas canvas, ProgramTimeline timeline, double from, double to, double top) {
+  TimelinePanel(
+      Canvas canvas,
+      ProgramTimeline timeline,
+      ProgramResult result,
+      double from,
+      double to,
+      double top) {
     this.width = canvas.width() - LEFT - RIGHT;
     this.speedTall = canvas.speedTall();
     this.growthTall = canvas.growthTall();
     this.timeline = timeline;
+    this.result = result;
     this.from = from;
     this.to = to;
     this.points = cut(timeline, from, to);
@@ -277,7 +287,11 @@ final class TimelinePanel {
         .attribute("cy", at)
         .attribute("r", 3.5)
         .raw("><title>")
-        .text(TimelineWords.mark(measuring) + ": " + TimelineWords.um(measuring.growthUm()) + " µm")
+        .text(
+            TimelineWords.mark(result, measuring)
+                + ": "
+                + TimelineWords.um(measuring.growthUm())
+                + " µm")
         .raw("</title></circle>\n");
   }
 
@@ -315,7 +329,7 @@ final class TimelinePanel {
             y,
             width,
             LANE_HEIGHT,
-            TimelineWords.mark(mark)
+            TimelineWords.mark(result, mark)
                 + ", "
                 + TimelineWords.clock(mark.fromSeconds())
                 + " to "
@@ -375,7 +389,7 @@ final class TimelinePanel {
             y + LANE_HEIGHT - height,
             Math.max(NARROWEST / 2, x(last.toSeconds()) - left),
             height,
-            TimelineWords.cuts(what, first, last) + (drift.isEmpty() ? "" : "; " + drift));
+            TimelineWords.cuts(result, what, first, last) + (drift.isEmpty() ? "" : "; " + drift));
       }
       begin = c;
     }

@@ -1,6 +1,7 @@
 package hairline.checks.report;
 
 import hairline.checks.cutting.Band;
+import hairline.checks.finding.ProgramResult;
 import hairline.checks.finding.Quantities;
 import hairline.checks.warmth.ProgramTimeline;
 import hairline.checks.warmth.ProgramTimeline.Cutting;
@@ -27,6 +28,7 @@ final class TimelineText {
   private static final double NOW_SECONDS = 1e-6;
 
   private final ProgramTimeline timeline;
+  private final ProgramResult result;
   private final double seconds;
 
   /** A row of the table. */
@@ -36,8 +38,9 @@ final class TimelineText {
     }
   }
 
-  private TimelineText(ProgramTimeline timeline) {
+  private TimelineText(ProgramTimeline timeline, ProgramResult result) {
     this.timeline = timeline;
+    this.result = result;
     this.seconds = timeline.time().atLeastSeconds();
   }
 
@@ -47,8 +50,9 @@ final class TimelineText {
    * @param columns how wide they may be
    * @param whole whether the table is shown whole
    */
-  static List<SurfaceText.Part> of(ProgramTimeline timeline, int columns, boolean whole) {
-    TimelineText text = new TimelineText(timeline);
+  static List<SurfaceText.Part> of(
+      ProgramTimeline timeline, ProgramResult result, int columns, boolean whole) {
+    TimelineText text = new TimelineText(timeline, result);
     List<SurfaceText.Part> parts = new ArrayList<>();
     parts.add(new SurfaceText.Part(text.head(), text.lanes(columns), 0));
     List<List<String>> rows = text.rows();
@@ -189,7 +193,7 @@ final class TimelineText {
     List<Row> all = new ArrayList<>();
     spindle(all);
     for (Mark mark : timeline.marks()) {
-      all.add(new Row(mark.fromSeconds(), mark.toSeconds(), 1, TimelineWords.mark(mark)));
+      all.add(new Row(mark.fromSeconds(), mark.toSeconds(), 1, TimelineWords.mark(result, mark)));
     }
     cuts(all, timeline.otherCuts(), "cuts");
     cuts(all, timeline.fineCuts(), "fine cuts");
@@ -252,7 +256,7 @@ final class TimelineText {
               first.fromSeconds(),
               last.toSeconds(),
               2,
-              TimelineWords.cuts(what, first, last),
+              TimelineWords.cuts(result, what, first, last),
               TimelineWords.drift(first.driftAtStartUm(), last.driftAtEndUm())));
       from = c;
     }

@@ -1,8 +1,8 @@
 package hairline.checks.report;
 
 import hairline.checks.cutting.Band;
+import hairline.checks.finding.ProgramResult;
 import hairline.checks.finding.Quantities;
-import hairline.checks.motion.Place;
 import hairline.checks.warmth.ProgramTimeline;
 import hairline.checks.warmth.ProgramTimeline.Cutting;
 import hairline.checks.warmth.ProgramTimeline.Mark;
@@ -28,24 +28,17 @@ final class TimelineWords {
             : "; growth of the spindle not known: machine.spindle.growth not given");
   }
 
-  static String mark(Mark mark) {
+  static String mark(ProgramResult result, Mark mark) {
     return mark.kind().words()
         + tool(mark.tool())
         + ", "
-        + line(mark.at())
+        + Words.line(result, mark.at())
         + (mark.known() ? "" : ", for a time that is not known");
   }
 
   /** "fine cuts T3, lines 44 to 132". */
-  static String cuts(String what, Cutting first, Cutting last) {
-    Place from = first.first();
-    Place to = last.last();
-    return what
-        + tool(first.tool())
-        + ", "
-        + (from.file() == to.file() && from.line() < to.line()
-            ? "lines " + from.line() + " to " + to.line()
-            : line(from) + (from.equals(to) ? "" : " to " + line(to)));
+  static String cuts(ProgramResult result, String what, Cutting first, Cutting last) {
+    return what + tool(first.tool()) + ", " + Words.lines(result, first.first(), last.last());
   }
 
   /** The growth since measuring; empty where it is not known. */
@@ -57,10 +50,6 @@ final class TimelineWords {
 
   private static String tool(OptionalInt tool) {
     return tool.isPresent() ? " T" + tool.getAsInt() : "";
-  }
-
-  private static String line(Place at) {
-    return "line " + at.line();
   }
 
   /** Minutes and seconds. */

@@ -1,5 +1,6 @@
 package hairline.checks.report;
 
+import hairline.checks.finding.ProgramResult;
 import hairline.checks.finding.Quantities;
 import hairline.checks.rules.CuttingWindow;
 import hairline.checks.rules.CuttingWindow.Curve;
@@ -27,7 +28,7 @@ public final class WindowDrawing {
   private WindowDrawing() {}
 
   /** The drawing of all windows that have a depth, one below the other. */
-  public static String of(String program, List<CuttingWindow> windows) {
+  public static String of(String program, ProgramResult result, List<CuttingWindow> windows) {
     SvgText body = new SvgText();
     double y = SurfaceDrawing.MARGIN;
     body.label(
@@ -35,7 +36,7 @@ public final class WindowDrawing {
     y += 40;
     boolean any = false;
     for (CuttingWindow window : windows) {
-      body.label(SurfaceDrawing.MARGIN, y, "head", WindowReport.heading(window));
+      body.label(SurfaceDrawing.MARGIN, y, "head", WindowReport.heading(result, window));
       if (window.curves().isEmpty() || window.depthsUm().isEmpty()) {
         body.label(
             SurfaceDrawing.MARGIN,

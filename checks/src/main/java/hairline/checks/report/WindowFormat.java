@@ -18,7 +18,7 @@ public enum WindowFormat {
         ReportOptions options,
         int status)
         throws IOException {
-      new WindowReport(out, options).write(result.program(), result.sheet(), windows);
+      new WindowReport(out, options).write(result, windows);
     }
   },
   JSON {

@@ -1,5 +1,6 @@
 package hairline.checks.report;
 
+import hairline.checks.finding.ProgramResult;
 import hairline.checks.finding.Quantities;
 import hairline.checks.rules.CuttingWindow;
 import hairline.checks.rules.CuttingWindow.Limit;
@@ -31,13 +32,13 @@ public final class WindowReport {
   /**
    * Writes them.
    *
-   * @param program the program as the user named it
-   * @param sheet the sheet that the limits come from
+   * @param result knows the program as the user named it, its files, and the sheet that the limits
+   *     come from
    * @throws IOException if it can't be written
    */
-  public void write(String program, String sheet, List<CuttingWindow> windows) throws IOException {
-    gutter.labelled("window", Paint.STRONG, program, true);
-    gutter.labelled("sheet", Paint.QUIET, sheet);
+  public void write(ProgramResult result, List<CuttingWindow> windows) throws IOException {
+    gutter.labelled("window", Paint.STRONG, result.program(), true);
+    gutter.labelled("sheet", Paint.QUIET, result.sheet());
     if (windows.isEmpty()) {
       gutter.line("");
       gutter.labelled(
@@ -46,7 +47,7 @@ public final class WindowReport {
           "no operation cuts with a tool of the sheet at a feed and a speed that are known");
     }
     for (CuttingWindow window : windows) {
-      write(window);
+      write(result, window);
     }
     gutter.line("");
     gutter.rule();
@@ -65,9 +66,9 @@ public final class WindowReport {
     out.flush();
   }
 
-  private void write(CuttingWindow window) throws IOException {
+  private void write(ProgramResult result, CuttingWindow window) throws IOException {
     gutter.line("");
-    gutter.labelled("", Paint.QUIET, heading(window), true);
+    gutter.labelled("", Paint.QUIET, heading(result, window), true);
     boolean closed = window.feed().closed();
     boolean holds = window.feed().hold(window.feedMmPerMin());
     gutter.labelled(
@@ -212,15 +213,15 @@ public final class WindowReport {
       "acceleration is no rule's limit but this program's own measure: above it the machine, as"
           + " planned, stays below the feed on more than half of the length that is cut";
 
-  static String heading(CuttingWindow window) {
+  static String heading(ProgramResult result, CuttingWindow window) {
     return "operation "
         + window.operation()
         + ": tool "
         + window.tool()
         + " at "
         + Quantities.rpm(window.rpm())
-        + ", from line "
-        + window.first().line();
+        + ", from "
+        + Words.line(result, window.first());
   }
 
   private static double perTooth(CuttingWindow window, double feedMmPerMin) {

@@ -94,6 +94,23 @@ final class Words {
         : "line " + place.line() + " of " + file(result, place);
   }
 
+  /** The same beside a finding, with the file too where it is another than the finding's. */
+  static String line(ProgramResult result, Place place, Finding finding) {
+    return place.file() == finding.at().file()
+        ? line(result, place)
+        : "line " + place.line() + " of " + file(result, place);
+  }
+
+  /** "lines 3 to 9", "line 3", "line 3 to line 5 of O7777.nc". */
+  static String lines(ProgramResult result, Place first, Place last) {
+    if (first.file() != last.file() || first.line() > last.line()) {
+      return line(result, first) + " to " + line(result, last);
+    }
+    return first.line() == last.line()
+        ? line(result, first)
+        : "lines " + first.line() + " to " + line(result, last).substring("line ".length());
+  }
+
   /** The name of the file that a place is in. */
   static String file(ProgramResult result, Place place) {
     return result.files().get(place.file());

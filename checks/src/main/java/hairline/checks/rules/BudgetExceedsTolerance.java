@@ -93,13 +93,7 @@ public final class BudgetExceedsTolerance implements Rule {
       BudgetSteps.Asked asked,
       Resolved<Tolerance> tolerance) {
     StepBudget budget =
-        BudgetParts.of(
-            context.setup(),
-            history,
-            context.stages().growth(),
-            asked,
-            tolerance.value(),
-            tolerance.path());
+        BudgetParts.of(context, history, asked, tolerance.value(), tolerance.path());
     context.budget(budget);
     if (context.need(tolerance, asked.found().at()).isEmpty()) {
       return;

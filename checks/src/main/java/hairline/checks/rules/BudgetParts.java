@@ -10,6 +10,7 @@ import hairline.checks.budget.Uncertainty.Contribution;
 import hairline.checks.cutting.Band;
 import hairline.checks.cutting.FloorError;
 import hairline.checks.finding.Quantities;
+import hairline.checks.motion.Place;
 import hairline.checks.setup.Key;
 import hairline.checks.setup.Length;
 import hairline.checks.setup.MachineKeys;
@@ -41,6 +42,7 @@ final class BudgetParts {
   private static final double ROOT_2 = StrictMath.sqrt(2);
   private static final String AT_TWO_LEVELS = " × √2 (two levels)";
 
+  private final RuleContext context;
   private final Setup setup;
   private final LevelHistory history;
   private final LevelGrowths growths;
@@ -48,10 +50,11 @@ final class BudgetParts {
   private final List<Part> parts = new ArrayList<>();
   private final List<Missing> missing = new ArrayList<>();
 
-  private BudgetParts(Setup setup, LevelHistory history, LevelGrowths growths, StepFound found) {
-    this.setup = setup;
+  private BudgetParts(RuleContext context, LevelHistory history, StepFound found) {
+    this.context = context;
+    this.setup = context.setup();
     this.history = history;
-    this.growths = growths;
+    this.growths = context.stages().growth();
     this.found = found;
   }
 
@@ -61,13 +64,12 @@ final class BudgetParts {
    * @param toleranceKey the key that holds its tolerance, or would
    */
   static StepBudget of(
-      Setup setup,
+      RuleContext context,
       LevelHistory history,
-      LevelGrowths growths,
       BudgetSteps.Asked asked,
       Optional<Tolerance> tolerance,
       String toleranceKey) {
-    BudgetParts budget = new BudgetParts(setup, history, growths, asked.found());
+    BudgetParts budget = new BudgetParts(context, history, asked.found());
     budget.rounding(asked.step());
     tolerance.ifPresentOrElse(
         budget::lopsided, () -> budget.missing.add(Missing.key(Source.TOLERANCE, toleranceKey)));
@@ -77,7 +79,7 @@ final class BudgetParts {
     budget.tilt();
     budget.setting();
     budget.environment();
-    Optional<Length> gauge = setup.get(ShopKeys.GAUGE_UNCERTAINTY);
+    Optional<Length> gauge = context.setup().get(ShopKeys.GAUGE_UNCERTAINTY);
     if (gauge.isEmpty()) {
       budget.missing.add(Missing.key(Source.GAUGE, ShopKeys.GAUGE_UNCERTAINTY.path()));
     }
@@ -226,9 +228,9 @@ final class BudgetParts {
             : Missing.unknown(Source.GROWTH, doubt.reason()));
   }
 
-  private static String basis(StepGrowth.Told told) {
-    String lower = "line " + told.lower().at().line();
-    String upper = told.upper().map(contact -> "line " + contact.at().line()).orElse("");
+  private String basis(StepGrowth.Told told) {
+    String lower = line(told.lower().at());
+    String upper = told.upper().map(contact -> line(contact.at())).orElse("");
     return switch (told.kind()) {
           case BETWEEN_LEVELS ->
               "from " + upper + " on the upper level to " + lower + " on the lower";
@@ -239,15 +241,19 @@ final class BudgetParts {
                   + " to "
                   + lower
                   + ", upper level from"
-                  + told.upper().map(BudgetParts::measuring).orElse("")
+                  + told.upper().map(this::measuring).orElse("")
                   + " to "
                   + upper;
         }
         + (told.cold() ? "; cut with no valid warm-up" : "");
   }
 
-  private static String measuring(LevelGrowth.Contact contact) {
-    return " measuring" + contact.measuring().map(m -> " at line " + m.at().line()).orElse("");
+  private String line(Place at) {
+    return context.line(at, found.at());
+  }
+
+  private String measuring(LevelGrowth.Contact contact) {
+    return " measuring" + contact.measuring().map(m -> " at " + line(m.at())).orElse("");
   }
 
   private void tilt() {

@@ -61,7 +61,8 @@ public final class CutDirectionMixed implements Rule {
       seen.conventionals++;
     } else if (spindle.isUnknown()) {
       context.notChecked(
-          "which way the spindle turns is unknown since line " + spindle.line(), wall.at());
+          "which way the spindle turns is unknown since " + context.line(spindle, wall.at()),
+          wall.at());
     }
   }
 

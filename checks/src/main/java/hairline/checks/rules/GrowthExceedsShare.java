@@ -6,6 +6,7 @@ import hairline.checks.cutting.Certainty;
 import hairline.checks.finding.Level;
 import hairline.checks.finding.Occurrence;
 import hairline.checks.finding.Quantities;
+import hairline.checks.motion.Place;
 import hairline.checks.rules.Growths.Allowed;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
@@ -97,7 +98,7 @@ public final class GrowthExceedsShare implements Rule {
                         + ", allowed "
                         + Quantities.um(allowed.um()))
             .orElseThrow();
-    facts(told).forEach(occurrence::fact);
+    facts(context, told, step.at()).forEach(occurrence::fact);
     occurrence
         .fact(allowed.fact())
         .cure(cure(context, step, told, allowed))
@@ -112,24 +113,30 @@ public final class GrowthExceedsShare implements Rule {
     context.report(occurrence);
   }
 
-  private static List<String> facts(StepGrowth.Told told) {
+  private static List<String> facts(RuleContext context, StepGrowth.Told told, Place finding) {
     List<String> facts = new ArrayList<>();
     switch (told.kind()) {
-      case BETWEEN_LEVELS -> facts.add("upper level: " + Growths.at(told.upper().orElseThrow()));
-      case UNCUT_UPPER -> facts.add("upper level uncut; measuring: " + measured(told.lower()));
+      case BETWEEN_LEVELS ->
+          facts.add("upper level: " + Growths.at(context, told.upper().orElseThrow(), finding));
+      case UNCUT_UPPER ->
+          facts.add("upper level uncut; measuring: " + measured(context, told.lower(), finding));
       case TWO_MEASURINGS -> {
         Contact upper = told.upper().orElseThrow();
-        facts.add("upper level: " + Growths.at(upper) + "; its measuring: " + measured(upper));
-        facts.add("measuring for the lower level: " + measured(told.lower()));
+        facts.add(
+            "upper level: "
+                + Growths.at(context, upper, finding)
+                + "; its measuring: "
+                + measured(context, upper, finding));
+        facts.add("measuring for the lower level: " + measured(context, told.lower(), finding));
       }
     }
-    facts.add("lower level: " + Growths.at(told.lower()));
+    facts.add("lower level: " + Growths.at(context, told.lower(), finding));
     return facts;
   }
 
-  private static String measured(Contact contact) {
+  private static String measured(RuleContext context, Contact contact, Place finding) {
     Measuring measuring = contact.measuring().orElseThrow();
-    return Growths.at(measuring)
+    return Growths.at(context, measuring, finding)
         + measuring.rpm().stream().mapToObj(rpm -> " " + Growths.speed(rpm)).findFirst().orElse("");
   }
 

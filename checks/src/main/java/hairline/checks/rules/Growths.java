@@ -84,16 +84,19 @@ final class Growths {
   }
 
   /** "growth 3.5 µm at line 12 (733.5 s)". */
-  static String at(Contact contact) {
-    return at(contact.growth(), contact.at(), contact.seconds());
+  static String at(RuleContext context, Contact contact, Place finding) {
+    return at(contact.growth(), context.line(contact.at(), finding), contact.seconds());
   }
 
-  static String at(Measuring measuring) {
-    return at(measuring.growth().orElseThrow(), measuring.at(), measuring.secondsAtEnd());
+  static String at(RuleContext context, Measuring measuring, Place finding) {
+    return at(
+        measuring.growth().orElseThrow(),
+        context.line(measuring.at(), finding),
+        measuring.secondsAtEnd());
   }
 
-  private static String at(GrowthPoint point, Place place, double seconds) {
-    return "growth " + um(point) + " at line " + place.line() + " (" + Seconds.of(seconds) + ")";
+  private static String at(GrowthPoint point, String line, double seconds) {
+    return "growth " + um(point) + " at " + line + " (" + Seconds.of(seconds) + ")";
   }
 
   /** The size of a drift that is beyond its limit; the least where it is not known. */

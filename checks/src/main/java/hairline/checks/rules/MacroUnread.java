@@ -242,11 +242,11 @@ public final class MacroUnread implements Rule {
               ? "no move behind it is left unchecked for it"
               : "not or not wholly checked for it: the moves of "
                   + statement.blocks
-                  + (statement.blocks == 1 ? " block, at line " : " blocks, from line ")
-                  + statement.first.orElseThrow().line()
+                  + (statement.blocks == 1 ? " block, at " : " blocks, from ")
+                  + context.line(statement.first.orElseThrow(), statement.event.at())
                   + (statement.blocks == 1
                       ? ""
-                      : " to line " + statement.last.orElseThrow().line()));
+                      : " to " + context.line(statement.last.orElseThrow(), statement.event.at())));
       return told.figure("blocksUnchecked", (double) statement.blocks, "")
           .severity((double) statement.blocks);
     }

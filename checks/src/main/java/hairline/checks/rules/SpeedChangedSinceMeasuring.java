@@ -97,7 +97,7 @@ public final class SpeedChangedSinceMeasuring implements Rule {
                     context,
                     cut,
                     occurrence
-                        .fact("measuring: " + Growths.at(measuring))
+                        .fact("measuring: " + Growths.at(context, measuring, cut.at()))
                         .fact(
                             "now: growth "
                                 + Growths.um(now)

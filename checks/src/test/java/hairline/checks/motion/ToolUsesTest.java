@@ -39,13 +39,13 @@ class ToolUsesTest {
         .extracting(ToolUse::number)
         .containsExactly(OptionalInt.of(3), OptionalInt.of(7));
     ToolUse three = list.get(0);
-    assertThat(three.firstLine()).isEqualTo(2);
+    assertThat(three.first().line()).isEqualTo(2);
     assertThat(three.speedsRpm()).containsExactly(30_000.0, 40_000.0);
     // 3-4-5, then 10, 1 and, the second time, 2 mm.
     assertThat(three.feedMm()).isCloseTo(18, within(1e-9));
     assertThat(three.feedsMmPerMin()).contains(new ToolUse.Feeds(40, 300));
     ToolUse seven = list.get(1);
-    assertThat(seven.firstLine()).isEqualTo(8);
+    assertThat(seven.first().line()).isEqualTo(8);
     assertThat(seven.feedMm()).isCloseTo(1, within(1e-9));
     assertThat(seven.feedsMmPerMin()).contains(new ToolUse.Feeds(5, 5));
   }
@@ -65,7 +65,7 @@ class ToolUsesTest {
     assertThat(list)
         .extracting(ToolUse::number)
         .containsExactly(OptionalInt.empty(), OptionalInt.of(3));
-    assertThat(list.get(0).firstLine()).isEqualTo(2);
+    assertThat(list.get(0).first().line()).isEqualTo(2);
     assertThat(list.get(0).feedMm()).isCloseTo(4, within(1e-9));
   }
 

@@ -94,7 +94,7 @@ class SummarizerTest {
         .containsExactly(
             new ToolUse(
                 OptionalInt.of(3),
-                2,
+                new Place(0, 2, new Span(1, 6)),
                 List.of(30000.0),
                 Optional.of(new ToolUse.Feeds(60, 120)),
                 36));
@@ -186,14 +186,18 @@ class SummarizerTest {
     assertThat(summary.tools())
         .containsExactly(
             new ToolUse(
-                OptionalInt.of(2), 1, List.of(10_000.0), Optional.of(new ToolUse.Feeds(10, 60)), 7),
+                OptionalInt.of(2),
+                line(1),
+                List.of(10_000.0),
+                Optional.of(new ToolUse.Feeds(10, 60)),
+                7),
             new ToolUse(
                 OptionalInt.of(5),
-                11,
+                line(11),
                 List.of(20_000.0, 25_000.0),
                 Optional.of(new ToolUse.Feeds(30, 90)),
                 7),
-            new ToolUse(OptionalInt.empty(), 20, List.of(), Optional.empty(), 3));
+            new ToolUse(OptionalInt.empty(), line(20), List.of(), Optional.empty(), 3));
     assertThat(summary.ending()).isEmpty();
   }
 
