@@ -93,6 +93,7 @@ public final class MacroUnread implements Rule {
     // What was known ahead of a statement, as places in all(modes), and may be lost since.
     private final BitSet modesBefore = new BitSet();
     private final Set<Axis> axesBefore = EnumSet.noneOf(Axis.class);
+    private boolean motionInDoubt;
     private @Nullable Move lastMove;
     private Optional<BlockStarted> block = Optional.empty();
     private boolean blockMoves;
@@ -184,14 +185,20 @@ public final class MacroUnread implements Rule {
     }
 
     void unknown(BecameUnknown event) {
-      current
-          .filter(statement -> Line.of(event.at()).equals(Line.of(statement.event.at())))
-          .ifPresent(statement -> statement.madeUnknown.addAll(List.of(event.what().split(", "))));
+      List<String> what = List.of(event.what().split(", "));
+      if (current.filter(s -> Line.of(event.at()).equals(Line.of(s.event.at()))).isPresent()) {
+        current.get().madeUnknown.addAll(what);
+        motionInDoubt |= what.contains("motion");
+      } else if (lastMove != null) {
+        // An axis that was known again is unknown for another reason now.
+        Position now = lastMove.to();
+        axesBefore.removeIf(axis -> now.knows(axis) && what.contains(axis.toString()));
+      }
     }
 
     private void closeBlock() {
       if (block.isPresent() && current.isPresent()) {
-        boolean asksForMove = !blockMoves && isBareMove(block.get().block());
+        boolean asksForMove = motionInDoubt && !blockMoves && isBareMove(block.get().block());
         if (asksForMove || (blockMoves && blockIsUnsure)) {
           Statement statement = current.get();
           statement.blocks++;

@@ -128,9 +128,9 @@ public final class OutsideTravel implements Rule {
       return;
     }
     if (sum(lowest, shifts.pm) < travel.lo().pm()) {
-      speak(context, move, shifts.place, lowest, travel.lo().pm(), shifts.pm);
+      speak(context, move, shifts, lowest, travel.lo().pm());
     } else if (sum(highest, shifts.pm) > travel.hi().pm()) {
-      speak(context, move, shifts.place, highest, travel.hi().pm(), shifts.pm);
+      speak(context, move, shifts, highest, travel.hi().pm());
     }
   }
 
@@ -166,6 +166,7 @@ public final class OutsideTravel implements Rule {
     private final boolean automatic;
     private @Nullable Modes known;
     private long pm;
+    private boolean withLength;
 
     Shifts(RuleContext context, MachineAxis place) {
       this.context = context;
@@ -189,10 +190,7 @@ public final class OutsideTravel implements Rule {
         return false;
       }
       pm = shift.getAsLong();
-      // As long as something is missing, it is told of every move.
-      if (place.axis() != Axis.Z || context.setup().get(ControlKeys.LENGTH_OFFSET).isPresent()) {
-        known = move.modes();
-      }
+      known = move.modes();
       return true;
     }
 
@@ -210,7 +208,8 @@ public final class OutsideTravel implements Rule {
             "offsets." + name.get() + "." + place.axis() + " is not on the sheet", move.at());
         return OptionalLong.empty();
       }
-      if (place.axis() != Axis.Z || !isLengthApplied(move)) {
+      withLength = place.axis() == Axis.Z && isLengthApplied(move);
+      if (!withLength) {
         return OptionalLong.of(zero.get().pm());
       }
       Optional<Tool> tool = modes.tool().value().flatMap(context.setup()::tool);
@@ -231,13 +230,9 @@ public final class OutsideTravel implements Rule {
   }
 
   private static void speak(
-      RuleContext context,
-      Move move,
-      MachineAxis place,
-      long programPm,
-      long limitPm,
-      long shiftPm) {
-    long reachedPm = sum(programPm, shiftPm);
+      RuleContext context, Move move, Shifts shifts, long programPm, long limitPm) {
+    MachineAxis place = shifts.place;
+    long reachedPm = sum(programPm, shifts.pm);
     context.report(
         context
             .occurrence(
@@ -252,8 +247,8 @@ public final class OutsideTravel implements Rule {
                     + " "
                     + Quantities.mm(programPm)
                     + " in the program, shifted by "
-                    + Quantities.mm(shiftPm)
-                    + (place.axis() == Axis.Z ? " (offset and tool length)" : " (offset)")
+                    + Quantities.mm(shifts.pm)
+                    + (shifts.withLength ? " (offset and tool length)" : " (offset)")
                     + "; travel from "
                     + place.travel().path())
             .cure("another place of the part on the machine, or another tool length")

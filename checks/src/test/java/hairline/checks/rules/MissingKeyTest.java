@@ -35,6 +35,7 @@ class MissingKeyTest {
           "neck", "the tool has none",
           "instant", "the spindle does not shift with speed",
           "waits", "the default: it waits",
+          "length_offset", "the default of the sheet",
           "fine_step", "the default of the sheet",
           "call_depth", "the default of the sheet",
           "step_budget", "the default of the sheet");

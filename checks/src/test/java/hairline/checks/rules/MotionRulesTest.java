@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hairline.checks.finding.Finding;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** The figures of the motion rules, re-derived by hand from the sheets of their programs. */
@@ -150,6 +151,27 @@ class MotionRulesTest {
     assertThat(Programs.findings("cuts-air", "silent.nc")).isEmpty();
   }
 
+  /** Machine coordinate = work coordinate + offset, in Z + tool length (exact; axes of ISO 841). */
+  @Test
+  void theFarthestOfEachEndOfATravelIsTheWorst() {
+    List<Finding> findings = Programs.findings("outside-travel", "speaks-twice.nc");
+    assertThat(findings).hasSize(2);
+    assertThat(worst(findings.get(0), "reached")).isCloseTo(170.0003 - 20, within(1e-9));
+    assertThat(worst(findings.get(1), "reached")).isCloseTo(-130.0004 - 20, within(1e-9));
+    Finding bare = Programs.findings("outside-travel", "speaks-no-length.nc").get(0);
+    assertThat(Programs.figure(bare, "reached")).isCloseTo(65.0001 - 60, within(1e-9));
+    Finding applied = Programs.findings("outside-travel", "speaks-automatic.nc").get(0);
+    assertThat(Programs.figure(applied, "reached")).isCloseTo(45.0001 - 60 + 20, within(1e-9));
+  }
+
+  private static double worst(Finding finding, String name) {
+    return finding.worst().figures().stream()
+        .filter(figure -> figure.name().equals(name))
+        .findFirst()
+        .orElseThrow()
+        .value();
+  }
+
   /** Down to rest and up again at a steady acceleration: 2 v/a (exact mechanics). */
   @Test
   void aStopInContactRubsForAsLongAsTheAxesTake() {
@@ -160,6 +182,42 @@ class MotionRulesTest {
     assertThat(Programs.figure(finding, "revolutions"))
         .isCloseTo(seconds * 30000 / 60, within(1e-9));
     assertThat(2 * neededMmPerMin / 60 / 450 * 30000 / 60).isCloseTo(1, within(1e-12));
+  }
+
+  /**
+   * From rest to a feed takes v²/2a (exact mechanics); at both ends of a block it is gone twice.
+   */
+  @Test
+  void stopsThatRubOnMoreThanATenthOfTheWaySpeak() {
+    double neededMmPerS = 27.0 / 60;
+    double rubsMm = 2 * neededMmPerS * neededMmPerS / (2 * 450);
+    assertThat(rubsMm / 0.0045).isCloseTo(0.1, within(1e-12));
+    Finding finding = Programs.findings("feed-not-reached", "speaks-share.nc").get(0);
+    assertThat(Programs.figure(finding, "share")).isCloseTo(rubsMm / 0.0044, within(1e-9));
+    assertThat(Programs.figure(finding, "revolutions")).isCloseTo(1, within(1e-9));
+    assertThat(Programs.findings("feed-not-reached", "silent-share.nc")).isEmpty();
+  }
+
+  /**
+   * The largest chip is f_z sin κ sin φ: on a strip of 0.05 mm beside a wall cos φ is 1 − 2 · 0.05
+   * / 0.4, at 0.02 mm deep on a ball of 0.2 mm cos κ is 1 − 0.02 / 0.2 (geometry).
+   */
+  @Test
+  void theFeedThatAChipNeedsCountsWidthAndDepth() {
+    double slotMmPerMin = 0.30 * 1.5 / 1000 * 2 * 30000;
+    double beside = slotMmPerMin / Math.sin(Math.acos(1 - 2 * 0.05 / 0.4));
+    double ball = slotMmPerMin / Math.sin(Math.acos(1 - 0.02 / 0.2));
+    assertNeeded("speaks-beside.nc", beside, 449.9);
+    assertNeeded("speaks-ball.nc", ball, 449.9);
+    // Where Z varies the depth is not asked: deeper than the ball is high.
+    assertNeeded("speaks-ball-ramp.nc", slotMmPerMin, 200);
+  }
+
+  private static void assertNeeded(String file, double neededMmPerMin, double mmPerS2) {
+    Finding finding = Programs.findings("feed-not-reached", file).get(0);
+    assertThat(Programs.figure(finding, "feedNeeded")).isCloseTo(neededMmPerMin, within(1e-6));
+    assertThat(Programs.figure(finding, "revolutions"))
+        .isCloseTo(2 * neededMmPerMin / 60 / mmPerS2 * 500, within(1e-6));
   }
 
   /**

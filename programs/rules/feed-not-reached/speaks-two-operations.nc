@@ -1,0 +1,30 @@
+%
+O1 (each operation is told by itself)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-3. Y0. Z1.
+Z-0.02
+G61
+G1 X0. F600. ; expect feed-not-reached warning: planned feed down to 0 mm/min, a chip needs 27 mm/min, programmed 600 mm/min: no chip on 0.011064 % of the contact length, allowed 10 %, and for 1.0002 revolutions at a stretch, allowed 1
+X3.
+G64
+G0 Z1.
+X-3. Y0.5
+S29000
+Z-0.02
+G1 X3. F600.
+G0 Z1.
+X-3. Y-0.5
+S30000
+Z-0.02
+G61
+G1 X0. F600. ; expect feed-not-reached warning: planned feed down to 0 mm/min, a chip needs 27 mm/min, programmed 600 mm/min: no chip on 0.011064 % of the contact length, allowed 10 %, and for 1.0002 revolutions at a stretch, allowed 1
+X3.
+G64
+G0 Z1.
+M5
+M30
+%
