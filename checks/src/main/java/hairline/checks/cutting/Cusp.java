@@ -21,7 +21,8 @@ public final class Cusp {
         stepoverMm >= 0 && stepoverMm <= 2 * radiusMm,
         "stepover",
         stepoverMm,
-        "must lie between zero and twice the radius " + radiusMm);
+        "must lie between zero and twice the radius",
+        radiusMm);
     double half = stepoverMm / 2;
     // (R − √(R² − q²)) = q²/(R + √(R² − q²)), which loses no digits on a fine stepover.
     return 1000 * half * half / (radiusMm + StrictMath.sqrt((radiusMm - half) * (radiusMm + half)));

@@ -24,7 +24,8 @@ public final class EffectiveDiameter {
         cornerRadiusMm >= 0 && cornerRadiusMm <= diameterMm / 2,
         "corner radius",
         cornerRadiusMm,
-        "must lie between zero and half the diameter " + diameterMm);
+        "must lie between zero and half the diameter",
+        diameterMm);
     if (depthMm >= cornerRadiusMm) {
       return diameterMm;
     }

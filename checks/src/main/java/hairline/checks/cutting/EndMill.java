@@ -41,7 +41,8 @@ public record EndMill(
         cornerRadiusMm >= 0 && cornerRadiusMm <= diameterMm / 2,
         "corner radius",
         cornerRadiusMm,
-        "must lie between zero and half the diameter " + diameterMm);
+        "must lie between zero and half the diameter",
+        diameterMm);
     Require.positive("number of flutes", flutes);
     edgeRadiusUm.ifPresent(band -> Require.positive("edge radius", band.low()));
     runoutUm.ifPresent(band -> Require.notNegative("runout", band.low()));

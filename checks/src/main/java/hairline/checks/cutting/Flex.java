@@ -1,5 +1,7 @@
 package hairline.checks.cutting;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * What a cutting force does to a tool and, through it, to the part.
  *
@@ -7,17 +9,53 @@ package hairline.checks.cutting;
  * milling pulls the tool in (overcut). A floor is moved only by the tilt of the end face and by
  * axial give, see {@link FloorError}.
  *
- * @param beam the tool
- * @param youngsModulusGPa its Young's modulus, above 0
- * @param forceAtMm where the force acts, from the tip, see {@link ToolBody#forceAtMm}
+ * <p>What a force of one newton does is worked out when first asked for, and kept.
  */
-public record Flex(ToolBeam beam, Band youngsModulusGPa, double forceAtMm) {
+public final class Flex {
+  private final ToolBeam beam;
+  private final Band youngsModulusGPa;
+  private final double forceAtMm;
+  private @Nullable Band sidewaysUmPerN;
+  private @Nullable Band slopeRadPerN;
+  private @Nullable Band axialUmPerN;
+  private ToolBeam.@Nullable Stress stress;
+
+  /**
+   * A tool under a force at one place.
+   *
+   * @param beam the tool
+   * @param youngsModulusGPa its Young's modulus, above 0
+   * @param forceAtMm where the force acts, from the tip, see {@link ToolBody#forceAtMm}
+   */
+  public Flex(ToolBeam beam, Band youngsModulusGPa, double forceAtMm) {
+    this.beam = beam;
+    this.youngsModulusGPa = youngsModulusGPa;
+    this.forceAtMm = forceAtMm;
+  }
+
+  /** The tool. */
+  public ToolBeam beam() {
+    return beam;
+  }
+
+  /** Its Young's modulus. */
+  public Band youngsModulusGPa() {
+    return youngsModulusGPa;
+  }
+
+  /** Where the force acts, from the tip. */
+  public double forceAtMm() {
+    return forceAtMm;
+  }
 
   /** Sideways flex of the tip in µm, on a wall the error. */
   public Band sidewaysUm(CuttingForce.Cutting force) {
-    return youngsModulusGPa
-        .map(gPa -> beam.deflectionUmPerN(forceAtMm, gPa))
-        .times(force.tangentialN());
+    Band known = sidewaysUmPerN;
+    if (known == null) {
+      known = youngsModulusGPa.map(gPa -> beam.deflectionUmPerN(forceAtMm, gPa));
+      sidewaysUmPerN = known;
+    }
+    return known.times(force.tangentialN());
   }
 
   /**
@@ -29,16 +67,31 @@ public record Flex(ToolBeam beam, Band youngsModulusGPa, double forceAtMm) {
    */
   public FloorError floorError(CuttingForce.Cutting force, double floorRadiusMm) {
     Require.notNegative("radius of the end face", floorRadiusMm);
-    Band digsUm =
-        youngsModulusGPa
-            .map(gPa -> beam.slopeRadPerN(forceAtMm, gPa) * floorRadiusMm * 1000)
-            .times(force.tangentialN());
-    Band liftsUm = youngsModulusGPa.map(beam::axialGiveUmPerN).times(force.axialN());
+    Band slope = slopeRadPerN;
+    Band axial = axialUmPerN;
+    if (slope == null || axial == null) {
+      slope = youngsModulusGPa.map(gPa -> beam.slopeRadPerN(forceAtMm, gPa));
+      axial = youngsModulusGPa.map(beam::axialGiveUmPerN);
+      slopeRadPerN = slope;
+      axialUmPerN = axial;
+    }
+    Band digsUm = slope.map(rad -> rad * floorRadiusMm * 1000).times(force.tangentialN());
+    Band liftsUm = axial.times(force.axialN());
     return new FloorError(digsUm, liftsUm);
   }
 
-  /** The largest bending stress in MPa; {@link ToolBeam#largestStress} says where it is. */
+  /** The largest bending stress for a force of one newton, and where it is. */
+  public ToolBeam.Stress largestStress() {
+    ToolBeam.Stress known = stress;
+    if (known == null) {
+      known = beam.largestStress(forceAtMm);
+      stress = known;
+    }
+    return known;
+  }
+
+  /** The largest bending stress in MPa; {@link #largestStress} says where it is. */
   public Band stressMPa(CuttingForce.Cutting force) {
-    return force.tangentialN().scale(beam.largestStress(forceAtMm).mPaPerN());
+    return force.tangentialN().scale(largestStress().mPaPerN());
   }
 }

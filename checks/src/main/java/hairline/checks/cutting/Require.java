@@ -28,6 +28,13 @@ final class Require {
     }
   }
 
+  /** The same for a demand that names a figure: it is worded only where it is not met. */
+  static void that(boolean condition, String name, double value, String demand, double figure) {
+    if (!condition) {
+      throw new IllegalArgumentException(message(name, value, demand + " " + figure));
+    }
+  }
+
   private static String message(String name, double value, String demand) {
     return String.format(Locale.ROOT, "%s is %s, it %s", name, value, demand);
   }

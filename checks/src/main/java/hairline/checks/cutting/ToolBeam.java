@@ -46,7 +46,8 @@ public record ToolBeam(List<Segment> segments) {
           toMm > fromMm && !Double.isInfinite(toMm),
           "end of a segment",
           toMm,
-          "must lie behind its start " + fromMm);
+          "must lie behind its start",
+          fromMm);
       Require.positive("diameter", startDiameterMm);
       Require.positive("diameter", endDiameterMm);
     }
@@ -87,7 +88,8 @@ public record ToolBeam(List<Segment> segments) {
           segment.fromMm() == endMm,
           "start of a segment",
           segment.fromMm(),
-          "must be the end " + endMm + " of the one before it");
+          "must follow on the one before it, which ends at",
+          endMm);
       endMm = segment.toMm();
     }
   }
@@ -188,11 +190,15 @@ public record ToolBeam(List<Segment> segments) {
         forceAtMm >= 0 && forceAtMm < lengthMm(),
         "place of the force",
         forceAtMm,
-        "must lie between the tip and the holder at " + lengthMm());
-    return segments.stream()
-        .filter(s -> s.toMm() > forceAtMm)
-        .map(s -> s.behindMm(forceAtMm))
-        .toList();
+        "must lie between the tip and the holder at",
+        lengthMm());
+    List<Segment> behind = new ArrayList<>(segments.size());
+    for (Segment segment : segments) {
+      if (segment.toMm() > forceAtMm) {
+        behind.add(segment.behindMm(forceAtMm));
+      }
+    }
+    return behind;
   }
 
   private static Stress stressAt(Segment s, double xMm, double forceAtMm) {

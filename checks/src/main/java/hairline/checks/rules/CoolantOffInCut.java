@@ -77,17 +77,19 @@ public final class CoolantOffInCut implements Rule {
         context
             .occurrence(
                 cut.at(),
-                "tool "
-                    + tool
-                    + " cuts with no coolant, and cut with "
-                    + Coolants.name(before.coolant())
-                    + " up to "
-                    + context.line(before.at(), cut.at()))
+                () ->
+                    "tool "
+                        + tool
+                        + " cuts with no coolant, and cut with "
+                        + Coolants.name(before.coolant())
+                        + " up to "
+                        + context.line(before.at(), cut.at()))
             .fact(
-                coolant.line() > 0
-                    ? "off since " + context.line(coolant, cut.at())
-                    : "no coolant code stands before")
-            .cure((before.coolant().flood() ? "M8" : "M7") + " before this line")
+                () ->
+                    coolant.line() > 0
+                        ? "off since " + context.line(coolant, cut.at())
+                        : "no coolant code stands before")
+            .cure(() -> (before.coolant().flood() ? "M8" : "M7") + " before this line")
             .operation(modes.operation())
             .cause("tool " + tool));
   }

@@ -57,12 +57,12 @@ public final class DepthUneven implements Rule {
   }
 
   private static void judge(RuleContext context, Cut cut) {
-    List<StepDown> known = cut.stepDowns().stream().filter(StepDown::exact).toList();
-    List<StepDown> others = cut.stepDowns().stream().filter(s -> !s.exact()).toList();
-    if (others.isEmpty()) {
+    if (cut.stepDowns().stream().allMatch(StepDown::exact)) {
       // Terraces known before: whatever they differ by is meant.
       return;
     }
+    List<StepDown> known = cut.stepDowns().stream().filter(StepDown::exact).toList();
+    List<StepDown> others = cut.stepDowns().stream().filter(s -> !s.exact()).toList();
     if (known.isEmpty()) {
       judgeMean(context, cut, others.get(0));
       return;
@@ -96,17 +96,19 @@ public final class DepthUneven implements Rule {
         context
             .occurrence(
                 cut.at(),
-                "the pass takes "
-                    + how
-                    + Quantities.um(depthUm)
-                    + " where no level lies before it, its step-down is "
-                    + Quantities.um(stepDownUm)
-                    + ": they differ by more than half of it")
+                () ->
+                    "the pass takes "
+                        + how
+                        + Quantities.um(depthUm)
+                        + " where no level lies before it, its step-down is "
+                        + Quantities.um(stepDownUm)
+                        + ": they differ by more than half of it")
             .fact(
-                "over "
-                    + Quantities.mm(over.lengthMm())
-                    + " of its way, good to a cell of the height field, lies what ramps, plunges,"
-                    + " round tools or other passes left")
+                () ->
+                    "over "
+                        + Quantities.mm(over.lengthMm())
+                        + " of its way, good to a cell of the height field, lies what ramps,"
+                        + " plunges, round tools or other passes left")
             .cure("that surface cut to a level first")
             .figure("depth", depthUm, "µm")
             .figure("stepDown", stepDownUm, "µm")

@@ -15,7 +15,8 @@ import hairline.checks.setup.Origin;
 import hairline.checks.setup.Resolved;
 import hairline.checks.setup.Setup;
 import hairline.checks.setup.Tool;
-import java.util.IdentityHashMap;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -31,8 +32,8 @@ public final class RuleContext {
   private final Collector collector;
   private final IntFunction<String> fileName;
 
-  /** Values that are not given, and were told to be assumed. */
-  private final IdentityHashMap<Resolved<?>, Boolean> told = new IdentityHashMap<>();
+  /** Values that are not given, and were told to be assumed; a few, asked for at every cut. */
+  private final List<Resolved<?>> told = new ArrayList<>();
 
   RuleContext(
       RuleInfo info,
@@ -92,11 +93,23 @@ public final class RuleContext {
               + " is not on the sheet"
               + (wanted.source().isEmpty() ? "" : " (" + wanted.source() + ")"),
           at);
-    } else if (wanted.origin() != Origin.GIVEN && told.put(wanted, true) == null) {
+    } else if (wanted.origin() != Origin.GIVEN && !isTold(wanted)) {
+      told.add(wanted);
       collector.assumed(
           new Assumption(wanted.path(), format.apply(wanted.value().get()), wanted.source()));
     }
     return wanted.value();
+  }
+
+  // The sheet gives the same object each time.
+  @SuppressWarnings("ReferenceEquality")
+  private boolean isTold(Resolved<?> wanted) {
+    for (int i = 0; i < told.size(); i++) {
+      if (told.get(i) == wanted) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**

@@ -6,14 +6,18 @@ import hairline.checks.motion.EventSink;
 import hairline.checks.motion.Move;
 import hairline.checks.stock.Cut;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** Who wants which events. Handlers of one kind are called in the order they subscribed. */
 public final class Subscriptions implements EventSink {
   private final IdentityHashMap<Class<?>, List<Consumer<Event>>> handlers = new IdentityHashMap<>();
+  private final Map<Class<?>, Object> shared = new HashMap<>();
   private final Timings timings;
   private String subscriber = "";
   private final List<BiConsumer<? super Move, ? super Arc>> arcHandlers = new ArrayList<>();
@@ -25,6 +29,11 @@ public final class Subscriptions implements EventSink {
   /** Who subscribes from here on, for the timings. */
   void speakFor(String rule) {
     subscriber = rule;
+  }
+
+  /** What all who subscribe here share, made by the first who asks for it. */
+  <T> T shared(Class<T> kind, Supplier<T> maker) {
+    return kind.cast(shared.computeIfAbsent(kind, k -> maker.get()));
   }
 
   /** Calls the handler for every event of exactly this class. */

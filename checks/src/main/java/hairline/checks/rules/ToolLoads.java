@@ -119,28 +119,28 @@ final class ToolLoads {
     if (specificForce.isEmpty() || exponent.isEmpty() || body.isEmpty()) {
       return Optional.empty();
     }
+    Kienzle kienzle = new Kienzle(specificForce.get(), exponent.get());
+    return Optional.of(
+        tooth.load(() -> remembered(tooth, depthMm.getAsDouble(), kienzle, body.get())));
+  }
+
+  private Load remembered(ToothCuts.ToothCut tooth, double depthMm, Kienzle kienzle, Body body) {
     Optional<Engagement> engagement = tooth.loadedEngagement();
     Key key =
         new Key(
             tooth.tool().number(),
             tooth.feedPerToothUm(),
-            depthMm.getAsDouble(),
+            depthMm,
             engagement.map(Engagement::maxSine).orElse(-1.0));
     Load known = remembered.get(key);
     if (known == null) {
-      known =
-          compute(
-              tooth,
-              depthMm.getAsDouble(),
-              engagement,
-              new Kienzle(specificForce.get(), exponent.get()),
-              body.get());
+      known = compute(tooth, depthMm, engagement, kienzle, body);
       if (remembered.size() == MOST_REMEMBERED) {
         remembered.clear();
       }
       remembered.put(key, known);
     }
-    return Optional.of(known);
+    return known;
   }
 
   private Load compute(

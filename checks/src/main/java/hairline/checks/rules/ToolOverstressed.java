@@ -59,7 +59,7 @@ public final class ToolOverstressed implements Rule {
       context.notChecked(ToolLoads.WIDTH_UNKNOWN, tooth.cut().at());
       return;
     }
-    ToolBeam.Stress worst = load.flex().beam().largestStress(load.flex().forceAtMm());
+    ToolBeam.Stress worst = load.flex().largestStress();
     context
         .occurrence(
             over,

@@ -20,25 +20,97 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /** The cuts whose teeth the chip rules look at: in contact, at feed, sideways, spindle turning. */
 final class ToothCuts {
-  /**
-   * A cut, and what each tooth moves on in it.
-   *
-   * @param mill the tool's cutting end
-   * @param feedMmPerMin feed along the path
-   * @param rpm speed of the spindle, above 0
-   * @param feedPerToothUm feed per tooth in µm
-   */
-  record ToothCut(
-      Cut cut, Tool tool, EndMill mill, double feedMmPerMin, double rpm, double feedPerToothUm) {
+  /** A cut, and what each tooth moves on in it. Rules that look at the same cut share it. */
+  // Null stands for what was not asked for yet.
+  @SuppressWarnings("NullableOptional")
+  static final class ToothCut {
+    private final Cut cut;
+    private final Tool tool;
+    private final EndMill mill;
+    private final double feedMmPerMin;
+    private final double rpm;
+    private final double feedPerToothUm;
+
+    // Worked out when first asked for.
+    private @Nullable OptionalDouble depthMm;
+    private @Nullable Optional<Engagement> even;
+    private @Nullable Optional<Engagement> longest;
+    private @Nullable Optional<Engagement> loaded;
+    private ToolLoads.@Nullable Load load;
+
+    /**
+     * A cut.
+     *
+     * @param mill the tool's cutting end
+     * @param feedMmPerMin feed along the path
+     * @param rpm speed of the spindle, above 0
+     */
+    ToothCut(Cut cut, Tool tool, EndMill mill, double feedMmPerMin, double rpm) {
+      this.cut = cut;
+      this.tool = tool;
+      this.mill = mill;
+      this.feedMmPerMin = feedMmPerMin;
+      this.rpm = rpm;
+      this.feedPerToothUm = FeedPerTooth.um(feedMmPerMin, rpm, mill.flutes());
+    }
+
+    Cut cut() {
+      return cut;
+    }
+
+    Tool tool() {
+      return tool;
+    }
+
+    /** The tool's cutting end. */
+    EndMill mill() {
+      return mill;
+    }
+
+    /** Feed along the path. */
+    double feedMmPerMin() {
+      return feedMmPerMin;
+    }
+
+    /** Speed of the spindle, above 0. */
+    double rpm() {
+      return rpm;
+    }
+
+    /** Feed per tooth in µm. */
+    double feedPerToothUm() {
+      return feedPerToothUm;
+    }
+
+    /** Its load, which depends on nothing but the cut and the sheet. */
+    ToolLoads.Load load(Supplier<ToolLoads.Load> reckoning) {
+      ToolLoads.Load known = load;
+      if (known == null) {
+        known = reckoning.get();
+        load = known;
+      }
+      return known;
+    }
 
     /**
      * Depth of cut in mm: at a level the exact difference of two heights; else the largest height
      * that the field shows to be taken off a place. Empty where the surface before is not known.
      */
     OptionalDouble depthMm() {
+      OptionalDouble known = depthMm;
+      if (known == null) {
+        known = depthOf(cut);
+        depthMm = known;
+      }
+      return known;
+    }
+
+    private static OptionalDouble depthOf(Cut cut) {
       if (cut.surfacePartlyUnknown()) {
         return OptionalDouble.empty();
       }
@@ -60,7 +132,15 @@ final class ToothCuts {
      * even, else the longest that the field allows; empty where it is not known.
      */
     Optional<Engagement> engagement() {
-      return evenEngagement().or(() -> arc(cut.removal().widest().map(EngagedArc::longest)));
+      Optional<Engagement> known = longest;
+      if (known == null) {
+        known = evenEngagement();
+        if (known.isEmpty()) {
+          known = arc(cut.removal().widest().map(EngagedArc::longest));
+        }
+        longest = known;
+      }
+      return known;
     }
 
     /**
@@ -68,11 +148,20 @@ final class ToothCuts {
      * shortest that the field allows where the cut is widest, as in a corner.
      */
     Optional<Engagement> loadedEngagement() {
-      Optional<Engagement> even = evenEngagement();
+      Optional<Engagement> known = loaded;
+      if (known == null) {
+        known = largerArc();
+        loaded = known;
+      }
+      return known;
+    }
+
+    private Optional<Engagement> largerArc() {
+      Optional<Engagement> byWidth = evenEngagement();
       Optional<Engagement> widest = arc(cut.removal().widest().map(EngagedArc::shortest));
-      return even.isPresent()
-              && widest.map(arc -> arc.maxSine() <= even.get().maxSine()).orElse(true)
-          ? even
+      return byWidth.isPresent()
+              && widest.map(arc -> arc.maxSine() <= byWidth.get().maxSine()).orElse(true)
+          ? byWidth
           : widest;
     }
 
@@ -83,6 +172,15 @@ final class ToothCuts {
     }
 
     private Optional<Engagement> evenEngagement() {
+      Optional<Engagement> known = even;
+      if (known == null) {
+        known = ofEvenWidth();
+        even = known;
+      }
+      return known;
+    }
+
+    private Optional<Engagement> ofEvenWidth() {
       if (cut.slot()) {
         return Optional.of(Engagement.slot());
       }
@@ -149,11 +247,12 @@ final class ToothCuts {
   /** Calls the consumer for each of them. */
   static void each(RuleContext context, Subscriptions on, Consumer<ToothCut> consumer) {
     Map<Integer, Optional<EndMill>> mills = new HashMap<>();
+    Shared shared = on.shared(Shared.class, Shared::new);
     on.event(
         Cut.class,
         cut -> {
           if (concerns(cut)) {
-            toothCut(context, cut, mills).ifPresent(consumer);
+            toothCut(context, cut, mills, shared).ifPresent(consumer);
           }
         });
   }
@@ -161,11 +260,12 @@ final class ToothCuts {
   /** Calls the consumer for each move straight down into the part, cycles included. */
   static void eachDown(RuleContext context, Subscriptions on, Consumer<ToothCut> consumer) {
     Map<Integer, Optional<EndMill>> mills = new HashMap<>();
+    Shared shared = on.shared(Shared.class, Shared::new);
     on.event(
         Cut.class,
         cut -> {
           if (goesStraightDown(cut)) {
-            toothCut(context, cut, mills).ifPresent(consumer);
+            toothCut(context, cut, mills, shared).ifPresent(consumer);
           }
         });
   }
@@ -187,12 +287,13 @@ final class ToothCuts {
    */
   static void eachByStretch(RuleContext context, Subscriptions on, Consumer<ToothCut> consumer) {
     Map<Integer, Optional<EndMill>> mills = new HashMap<>();
+    Shared shared = on.shared(Shared.class, Shared::new);
     Stretch stretch = new Stretch(consumer);
     on.event(
         Cut.class,
         cut -> {
           Optional<ToothCut> tooth =
-              concerns(cut) ? toothCut(context, cut, mills) : Optional.empty();
+              concerns(cut) ? toothCut(context, cut, mills, shared) : Optional.empty();
           if (tooth.isEmpty() || cut.runsAtLevel()) {
             stretch.end();
             tooth.ifPresent(consumer);
@@ -249,8 +350,24 @@ final class ToothCuts {
     return arc || from.xPm() != to.xPm() || from.yPm() != to.yPm();
   }
 
+  /** What one rule has made of the cut in hand serves the others too. */
+  static final class Shared {
+    private @Nullable ToothCut last;
+
+    // Each cut is one object, whoever looks at it.
+    @SuppressWarnings("ReferenceEquality")
+    ToothCut of(Cut cut, Tool tool, EndMill mill, double feedMmPerMin, double rpm) {
+      ToothCut known = last;
+      if (known == null || known.cut != cut) {
+        known = new ToothCut(cut, tool, mill, feedMmPerMin, rpm);
+        last = known;
+      }
+      return known;
+    }
+  }
+
   private static Optional<ToothCut> toothCut(
-      RuleContext context, Cut cut, Map<Integer, Optional<EndMill>> mills) {
+      RuleContext context, Cut cut, Map<Integer, Optional<EndMill>> mills, Shared shared) {
     Move move = cut.move();
     if (move.feedMmPerMin().isEmpty()) {
       context.notChecked("the feed is not known", cut.at());
@@ -275,14 +392,6 @@ final class ToothCuts {
     double feedMmPerMin = move.feedMmPerMin().getAsDouble();
     return mills
         .computeIfAbsent(tool.number(), n -> ToolFacts.endMill(context, tool, cut.at()))
-        .map(
-            mill ->
-                new ToothCut(
-                    cut,
-                    tool,
-                    mill,
-                    feedMmPerMin,
-                    rpm.get(),
-                    FeedPerTooth.um(feedMmPerMin, rpm.get(), mill.flutes())));
+        .map(mill -> shared.of(cut, tool, mill, feedMmPerMin, rpm.get()));
   }
 }
