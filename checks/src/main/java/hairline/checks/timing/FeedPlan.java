@@ -11,8 +11,9 @@ package hairline.checks.timing;
  * is then let run on through knots where that gains time ({@link KnotChain#runOn}).
  *
  * <p>What the end of the last block seen does not slow down is final; the rest is planned again
- * with the blocks that follow. A final part ends without acceleration. Work is in proportion to the
- * blocks while braking takes few of those seen.
+ * with the blocks that follow. What was planned behind the final part stands until then, so that
+ * there is always a way that keeps all limits: to rest at the end of what was seen before. Work is
+ * in proportion to the blocks while braking takes few of those seen.
  */
 final class FeedPlan {
   /** Takes the blocks in their order. */
@@ -36,6 +37,12 @@ final class FeedPlan {
   // By border.
   private final double[] braking;
   private final int[] brakingKnot;
+
+  /** The knot of the chain behind which all is planned again with more blocks. */
+  private int kept;
+
+  /** Whether the feed is steady there. */
+  private boolean isSteady;
 
   /**
    * A plan.
@@ -75,24 +82,21 @@ final class FeedPlan {
   /** Comes to rest at the end of the last block. */
   void rest(Taker taker) {
     if (seen.count > 0) {
-      plan();
-      chain.settle();
-      chain.runOn();
-      emit(chain.size() - 1, taker);
+      if (!plan() && !extend(chain.size() - 1)) {
+        stopAtEach();
+      }
+      emit(chain.runOn(chain.size() - 1), taker);
     }
     seen.count = 0;
     chain.clear();
+    kept = 0;
   }
 
   /** Makes room for a block. */
   private void advance(Taker taker) {
-    plan();
-    boolean steady = cut();
-    chain.settle();
-    chain.runOn();
-    int last = chain.size() - 1;
+    int last = chain.runOn(plan() ? cut() : cutAsBefore());
     int done = last;
-    if (!steady) {
+    if (!isSteady) {
       // That acceleration is zero at the last knot slows down the few before it.
       done = Math.max(1, last - KEPT);
       while (done < last && chain.border(done) < least()) {
@@ -103,6 +107,7 @@ final class FeedPlan {
     // The first border's corner is part of the chain now.
     seen.drop(chain.border(done));
     chain.begin(done);
+    kept = last - done;
   }
 
   private int least() {
@@ -111,15 +116,44 @@ final class FeedPlan {
 
   // Planning.
 
-  /** Goes on with the chain from its last knot to rest at the end. */
-  private void plan() {
+  /**
+   * Plans anew behind the knot that is kept, to rest at the end. If that fails, what was planned
+   * before still stands: to rest at the end of what was seen then.
+   */
+  private boolean plan() {
     if (chain.size() == 0) {
       chain.add(0, 0);
     }
     seen.measure(chain.speed(0));
-    brake(chain.border(chain.size() - 1));
+    boolean planned = extend(kept);
+    if (!planned && chain.size() == kept + 1) {
+      stopAtEach();
+      return true;
+    }
+    return planned;
+  }
+
+  /** Goes on with the chain from a knot to rest at the end, if there is a way. */
+  private boolean extend(int knot) {
+    chain.save();
+    chain.end(knot + 1);
+    brake(chain.border(knot));
     findKnots();
     chain.dropIdle();
+    if (chain.settle(knot)) {
+      return true;
+    }
+    chain.restore();
+    return false;
+  }
+
+  /** Goes on with the chain from rest at its end, with a stop behind each block. */
+  private void stopAtEach() {
+    int from = chain.size() - 1;
+    for (int j = chain.border(from) + 1; j <= seen.count; j++) {
+      chain.add(j, 0);
+    }
+    chain.settle(from);
   }
 
   /** The highest speed at each border from which all that follows can be kept. */
@@ -160,6 +194,7 @@ final class FeedPlan {
     double speed = chain.speed(chain.size() - 1);
     while (at < seen.count) {
       int next = next(at, speed);
+      double before = speed;
       speed =
           reached(
               speed,
@@ -167,6 +202,7 @@ final class FeedPlan {
               seen.places[next] - seen.places[at],
               SeenBlocks.weakest(seen.accelerations, at, next),
               SeenBlocks.weakest(seen.jerks, at, next));
+      speed = seen.braked(at, next, before, speed);
       chain.add(next, speed);
       at = next;
     }
@@ -207,11 +243,10 @@ final class FeedPlan {
   // What is final.
 
   /**
-   * Ends the chain at a border that the end of what is seen does not slow down.
-   *
-   * @return whether the feed is steady there
+   * The knot up to which the end of what is seen does not slow down; one is made where the feed is
+   * steady, or where enough blocks would not become final otherwise.
    */
-  private boolean cut() {
+  private int cut() {
     int least = least();
     int last = chain.size() - 2;
     int at = chain.border(last);
@@ -221,28 +256,31 @@ final class FeedPlan {
     while (border + 1 < seen.count && seen.places[border + 1] - start <= way.peakTo()) {
       border++;
     }
-    boolean steady = border > at && seen.places[border] - start >= way.peakFrom();
-    if (!steady && at >= least) {
-      chain.end(last + 1);
-      return false;
+    isSteady =
+        border > at
+            && border >= least
+            && seen.places[border] - start >= way.peakFrom()
+            && chain.divide(last, border);
+    if (isSteady) {
+      return last + 1;
     }
-    border = Math.max(border, least);
-    double speed = Math.min(seen.limits[border], braking[border]);
-    if (steady && border > at) {
-      speed = Math.min(speed, way.peak());
+    if (at < least && chain.divide(last, least)) {
+      return last + 1;
     }
-    speed = Math.min(speed, seen.reachable(at, border, chain.speed(last)));
-    speed = Math.min(speed, seen.reachable(border, seen.count, 0));
-    if (brakingKnot[border] > border) {
-      // Without acceleration here, braking takes longer.
-      int knot = brakingKnot[border];
-      speed = Math.min(speed, seen.reachable(border, knot, braking[knot]));
+    return at > 0 ? last : last + 1;
+  }
+
+  /** The same where nothing could be planned behind the knot that is kept. */
+  private int cutAsBefore() {
+    isSteady = false;
+    if (kept > 0) {
+      return kept;
     }
-    chain.end(last + 1);
-    if (border > at) {
-      chain.add(border, speed);
+    int next = chain.border(1);
+    if (next > 1) {
+      chain.divide(0, Math.min(least(), next / 2));
     }
-    return steady;
+    return 1;
   }
 
   // Giving out.

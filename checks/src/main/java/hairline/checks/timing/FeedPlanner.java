@@ -23,14 +23,13 @@ import org.jspecify.annotations.Nullable;
  * changes, starts and changes of the spindle that the control waits for, stops, and the machine's
  * own codes.
  *
- * <p>What holds of the plan: no limit is exceeded anywhere (but for an open fault: under a jerk
- * limit a short look-ahead may end a part too fast, 1 of 60,000 random programs), and without a
- * jerk limit no other plan with this look-ahead is faster. With one, the plan is within 1 % of the
- * fastest motion that brute force finds, where acceleration and jerk are the same along the way;
- * between two corners whose limits are touched the weakest of the moves between them counts. Like
- * that motion, the plan may pass a corner while the feed still falls, or gather way before one: the
- * feed then dips below that of the corner, most beside a block of another feed. So times under a
- * jerk limit are what the best control would need, and a plainer one needs more.
+ * <p>What holds of the plan: no limit is exceeded anywhere, and without a jerk limit no other plan
+ * with this look-ahead is faster. With one, the plan is within 1 % of the fastest motion that brute
+ * force finds, where acceleration and jerk are the same along the way; between two corners whose
+ * limits are touched the weakest of the moves between them counts. Like that motion, the plan may
+ * pass a corner while the feed still falls, or gather way before one: the feed then dips below that
+ * of the corner, most beside a block of another feed. So times under a jerk limit are what the best
+ * control would need, and a plainer one needs more.
  *
  * <p>Without acceleration or path tolerance on the sheet nothing is planned.
  */

@@ -26,6 +26,7 @@ final class KnotChain {
   private static final double SHORTER = 0.4;
   private static final double SHORTEST = 0.03;
   private static final double ROUNDING = 1e-9;
+  private static final int REPAIRS_OF_EACH = 2;
 
   private final SeenBlocks seen;
   private SpeedProfile profile = new SpeedProfile();
@@ -37,6 +38,12 @@ final class KnotChain {
   private double[] steps = new double[0];
   private double[] scales = new double[0];
   private boolean[] hopeful = new boolean[0];
+
+  // As remembered.
+  private int savedCount;
+  private int[] savedBorders = new int[0];
+  private double[] savedSpeeds = new double[0];
+  private double[] savedAccelerations = new double[0];
 
   // Of the way from a knot to the next one.
   private double[] seconds = new double[0];
@@ -116,6 +123,49 @@ final class KnotChain {
   /** Adds a knot without acceleration. */
   void add(int border, double speed) {
     insert(count, border, speed, 0);
+  }
+
+  /**
+   * Makes a knot of a border within the way from one knot to the next, as that way passes it; the
+   * answer is whether both parts are found again.
+   */
+  boolean divide(int knot, int border) {
+    SpeedProfile way = way(knot);
+    double place = seen.places[border] - seen.places[borders[knot]];
+    double speed = way.speedAt(place);
+    double jerk = SeenBlocks.weakest(seen.jerks, borders[knot], borders[knot + 1]);
+    double acceleration = Double.isInfinite(jerk) ? 0 : way.accelerationAt(place);
+    insert(knot + 1, border, speed, acceleration);
+    if (found(knot) && found(knot + 1)) {
+      return true;
+    }
+    remove(knot + 1);
+    found(knot);
+    return false;
+  }
+
+  /** Remembers the knots, all of whose ways are found, so that they can be had back. */
+  void save() {
+    if (savedBorders.length < count) {
+      savedBorders = new int[borders.length];
+      savedSpeeds = new double[borders.length];
+      savedAccelerations = new double[borders.length];
+    }
+    savedCount = count;
+    System.arraycopy(borders, 0, savedBorders, 0, count);
+    System.arraycopy(speeds, 0, savedSpeeds, 0, count);
+    System.arraycopy(accelerations, 0, savedAccelerations, 0, count);
+  }
+
+  /** Takes back all that was done since the knots were remembered. */
+  void restore() {
+    end(0);
+    for (int k = 0; k < savedCount; k++) {
+      insert(k, savedBorders[k], savedSpeeds[k], savedAccelerations[k]);
+    }
+    for (int k = 0; k + 1 < count; k++) {
+      found(k);
+    }
   }
 
   private void insert(int knot, int border, double speed, double acceleration) {
@@ -207,9 +257,16 @@ final class KnotChain {
     return !fits(k, k + 1) || direct <= before + profile.seconds();
   }
 
-  /** Makes a knot of each border at which a way between knots exceeds the limit. */
-  void settle() {
-    for (int k = 0; k + 1 < count; k++) {
+  /**
+   * Makes a knot of each border behind one at which a way between knots exceeds the limit, and
+   * slows knots down that are too fast for their neighbours; the answer is whether all ways are
+   * found then, and keep all limits.
+   *
+   * @param fixed the last knot that cannot be changed
+   */
+  boolean settle(int fixed) {
+    int left = REPAIRS_OF_EACH * (count + 1);
+    for (int k = fixed; k + 1 < count; k++) {
       if (isSettled[k]) {
         continue;
       }
@@ -221,32 +278,71 @@ final class KnotChain {
                 Math.min(
                     seen.reachable(borders[k], exceeded, speeds[k]),
                     seen.reachable(exceeded, borders[k + 1], speeds[k + 1])));
-        insert(k + 1, exceeded, speed, 0);
+        insert(k + 1, exceeded, seen.braked(borders[k], exceeded, speeds[k], speed), 0);
         found = fits(k, k + 1);
       }
-      seconds[k] = profile.seconds();
-      peaks[k] = profile.peak();
-      pulls[k] = profile.pull();
       if (found) {
-        SpeedProfile spare = settled[k];
-        settled[k] = profile;
-        profile = spare;
-        isSettled[k] = true;
+        keep(k);
+      } else if (left-- > 0 && slowsDown(k, fixed)) {
+        // What leads to the knot that was slowed down is to be found again, too.
+        k = Math.max(fixed, k - 1) - 1;
+      } else {
+        return false;
       }
     }
+    return true;
+  }
+
+  /** Slows down the faster end of a way that is too short for its change of speed. */
+  private boolean slowsDown(int k, int fixed) {
+    int faster = speeds[k] > speeds[k + 1] ? k : k + 1;
+    int slower = 2 * k + 1 - faster;
+    double speed = seen.reachable(borders[k], borders[k + 1], speeds[slower]);
+    if (faster <= fixed || faster + 1 == count || speed >= speeds[faster]) {
+      return false;
+    }
+    speeds[faster] = speed;
+    unsettle(faster - 1);
+    unsettle(faster);
+    return true;
+  }
+
+  /** Keeps the way last planned as that from a knot to the next one. */
+  private void keep(int k) {
+    seconds[k] = profile.seconds();
+    peaks[k] = profile.peak();
+    pulls[k] = profile.pull();
+    SpeedProfile spare = settled[k];
+    settled[k] = profile;
+    profile = spare;
+    isSettled[k] = true;
+  }
+
+  /** Finds the way from a knot to the next one as it is; whether there is one. */
+  private boolean found(int k) {
+    if (!isSettled[k] && keeps(k, k + 1)) {
+      keep(k);
+    }
+    return isSettled[k];
   }
 
   // With acceleration.
 
-  /** Lets acceleration run on through knots where that gains time. */
-  void runOn() {
+  /**
+   * Lets acceleration run on through knots where that gains time.
+   *
+   * @param last the knot before which this ends
+   * @return where that knot stands then
+   */
+  int runOn(int last) {
+    int behind = count - last;
     boolean any = false;
-    for (int k = 1; k + 1 < count; k++) {
+    for (int k = 1; k < last; k++) {
       any |= look(k);
     }
     for (int round = 0; round < MOST_ROUNDS && any; round++) {
       any = false;
-      for (int k = 1; k + 1 < count; k++) {
+      for (int k = 1; k < count - behind; k++) {
         if (hopeful[k]) {
           hopeful[k] = false;
           any = true;
@@ -256,6 +352,10 @@ final class KnotChain {
         }
       }
     }
+    for (int k = 0; k < count - behind; k++) {
+      found(k);
+    }
+    return count - behind;
   }
 
   /** Takes a first look at a knot without acceleration: may running on gain anything? */
@@ -439,6 +539,10 @@ final class KnotChain {
     return fits(borders[k], speeds[k], accelerations[k], borders[m], speeds[m], accelerations[m]);
   }
 
+  private boolean keeps(int k, int m) {
+    return fits(k, m) && (exceeded == 0 || slows());
+  }
+
   private boolean keeps(
       int from, double speed, double acceleration, int to, double toSpeed, double toAcceleration) {
     return fits(from, speed, acceleration, to, toSpeed, toAcceleration)
@@ -552,12 +656,7 @@ final class KnotChain {
 
   /** The way from a knot to the next one. */
   SpeedProfile way(int knot) {
-    if (isSettled[knot]) {
-      return settled[knot];
-    }
-    if (fits(knot, knot + 1) && exceeded > 0) {
-      slows();
-    }
-    return profile;
+    found(knot);
+    return settled[knot];
   }
 }

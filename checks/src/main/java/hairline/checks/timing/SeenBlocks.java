@@ -98,6 +98,18 @@ final class SeenBlocks {
         weakest(jerks, from, to));
   }
 
+  /**
+   * The highest speed to which a border can be reached from a faster one before it, a value at
+   * most, acceleration zero at both. Under a jerk limit braking to rest may take less length than
+   * braking to some speed above it.
+   */
+  double braked(int from, int to, double speed, double most) {
+    double way = places[to] - places[from];
+    double acceleration = weakest(accelerations, from, to);
+    double jerk = weakest(jerks, from, to);
+    return SpeedRamp.braked(speed, most, way, acceleration, jerk);
+  }
+
   static double weakest(double[] values, int from, int to) {
     double weakest = Double.POSITIVE_INFINITY;
     for (int k = from; k < to; k++) {

@@ -72,9 +72,10 @@ final class SpeedProfile {
    * Plans a way.
    *
    * @param from speed at its start
-   * @param fromAcceleration acceleration there, no more than allowed; 0 without a jerk limit
+   * @param fromAcceleration acceleration there, no more than allowed; without a jerk limit it does
+   *     not count
    * @param to speed at its end
-   * @param toAcceleration acceleration there, no more than allowed; 0 without a jerk limit
+   * @param toAcceleration acceleration there, no more than allowed
    * @param length its length, above 0
    * @param cap highest speed; counts as no lower than the speeds at ends without acceleration
    * @param acceleration highest acceleration
@@ -92,9 +93,10 @@ final class SpeedProfile {
       double acceleration,
       double jerk) {
     this.from = from;
-    this.fromAcceleration = fromAcceleration;
+    // Without a jerk limit acceleration may jump at the ends.
+    this.fromAcceleration = Double.isInfinite(jerk) ? 0 : fromAcceleration;
     this.to = to;
-    this.toAcceleration = toAcceleration;
+    this.toAcceleration = Double.isInfinite(jerk) ? 0 : toAcceleration;
     this.length = length;
     this.acceleration = acceleration;
     this.jerk = jerk;
@@ -107,6 +109,11 @@ final class SpeedProfile {
     if (hump(cap)) {
       return true;
     }
+    return !Double.isInfinite(jerk) && oneWay();
+  }
+
+  /** Up all the way, or down. */
+  private boolean oneWay() {
     boolean up = ended(to, -toAcceleration) >= ended(from, fromAcceleration);
     if (up && toAcceleration > 0) {
       shape = Shape.RISE;
@@ -261,7 +268,8 @@ final class SpeedProfile {
   private boolean rise(double low, double lowRate, double high, double highRate) {
     double change = jerk * (high - low);
     double squares = (highRate * highRate - lowRate * lowRate) / 2;
-    if (change < squares || (lowRate > 0 && change < -squares)) {
+    double slack = ROUNDING * (lowRate * lowRate + highRate * highRate);
+    if (change < squares - slack || (lowRate > 0 && change < -squares - slack)) {
       return false;
     }
     // The way shortens as less acceleration is taken back.
@@ -272,11 +280,12 @@ final class SpeedProfile {
     double right = highRate;
     double leftOff = dented(low, lowRate, high, highRate, left) - length;
     double rightOff = dented(low, lowRate, high, highRate, right) - length;
-    if (leftOff < 0 || rightOff > 0) {
+    if (leftOff < -ROUNDING * length || rightOff > ROUNDING * length) {
       return false;
     }
-    dent = left;
-    double off = leftOff;
+    // The rest of a way that was as short as can be lies at one of the ends, but for rounding.
+    dent = rightOff >= 0 ? right : left;
+    double off = leftOff <= 0 || rightOff >= 0 ? 0 : leftOff;
     for (int k = 0; k < MOST_STEPS && Math.abs(off) > 1e-12 * length; k++) {
       dent = left + (right - left) * leftOff / (leftOff - rightOff);
       if (!(dent > left && dent < right)) {

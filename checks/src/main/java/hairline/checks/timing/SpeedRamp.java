@@ -45,6 +45,31 @@ final class SpeedRamp {
     return from + Math.sqrt(half * half - rest) - half;
   }
 
+  /**
+   * The highest speed, a value at most, to which a higher one can be taken back on this length,
+   * acceleration zero at both ends. Under a jerk limit the length is greatest for a third of the
+   * first speed, so where the value is out of reach a lower one may be within it; where none is,
+   * the value.
+   */
+  static double braked(double from, double most, double length, double acceleration, double jerk) {
+    if (most >= from
+        || length(from, most, acceleration, jerk) <= length
+        || length(from, 0, acceleration, jerk) > length) {
+      return most;
+    }
+    double low = 0;
+    double high = most;
+    for (int k = 0; k < MOST_STEPS && high - low > 1e-12 * most; k++) {
+      double middle = (low + high) / 2;
+      if (length(from, middle, acceleration, jerk) <= length) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+
   /** The highest speed to be had on this length, whatever the acceleration at the end. */
   static double passed(double from, double length, double acceleration, double jerk) {
     if (length <= 0) {

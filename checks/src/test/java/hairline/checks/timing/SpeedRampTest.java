@@ -55,6 +55,47 @@ class SpeedRampTest {
     assertThat(SpeedRamp.passes(from, from, length, acceleration, jerk)).isTrue();
   }
 
+  /** The length by jerk alone is (v + u) √((v − u)/J), at its greatest for u = v/3 (exact). */
+  @Test
+  void brakingToAThirdTakesMoreLengthThanToRest() {
+    double toThird = SpeedRamp.length(6, 2, 1e9, 50_000);
+    assertThat(toThird).isCloseTo(8 * StrictMath.sqrt(4 / 50_000.0), within(1e-12));
+    assertThat(SpeedRamp.length(6, 0, 1e9, 50_000)).isLessThan(toThird);
+    assertThat(SpeedRamp.length(6, 3, 1e9, 50_000)).isLessThan(toThird);
+    // On the length of 6 to 1 there is no braking to 2, but to 1.
+    double toOne = SpeedRamp.length(6, 1, 1e9, 50_000);
+    assertThat(SpeedRamp.braked(6, 2, toOne, 1e9, 50_000)).isCloseTo(1, within(1e-9));
+    assertThat(SpeedRamp.braked(6, 2, toThird * 1.001, 1e9, 50_000)).isEqualTo(2);
+  }
+
+  /** A search through all speeds finds no higher one within reach. */
+  @Property(tries = 500)
+  void aSpeedIsBrakedToTheHighestOneWithinReach(
+      @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 20) double from,
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double part,
+      @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 1.2) double lengthPart,
+      @ForAll @Scale(6) @DoubleRange(min = 100, max = 5000) double acceleration,
+      @ForAll @Scale(6) @DoubleRange(min = 1000, max = 1e6) double jerk) {
+    double most = part * from;
+    double length = lengthPart * SpeedRamp.length(from, 0, acceleration, jerk);
+    double searched = Double.NaN;
+    for (int k = 0; k <= 1000; k++) {
+      double to = most * k / 1000;
+      if (SpeedRamp.length(from, to, acceleration, jerk) <= length) {
+        searched = to;
+      }
+    }
+    double braked = SpeedRamp.braked(from, most, length, acceleration, jerk);
+    assertThat(braked).isBetween(0.0, most);
+    if (Double.isNaN(searched)) {
+      assertThat(braked).isEqualTo(most);
+    } else {
+      assertThat(braked).isBetween(searched, searched + most / 1000);
+      assertThat(SpeedRamp.length(from, braked, acceleration, jerk))
+          .isLessThanOrEqualTo(length * (1 + 1e-12));
+    }
+  }
+
   @Property(tries = 300)
   void aRampIsWhatSmallStepsOfTimeMakeOfIt(
       @ForAll @Scale(6) @DoubleRange(min = 0, max = 20) double from,
