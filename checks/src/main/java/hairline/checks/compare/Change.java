@@ -66,6 +66,15 @@ public record Change(
     NOT_UNDERSTOOD,
     STATE_AT_END;
 
+    /** Whether the surface left can differ for it. */
+    boolean movesSurface() {
+      return switch (this) {
+        case FEED, SPEED, COOLANT, PATH_MODE, STOP, DWELL, WARM_UP, MEASURING, STATE_AT_END ->
+            false;
+        default -> true;
+      };
+    }
+
     /** Its name for people. */
     public String words() {
       return name().toLowerCase(Locale.ROOT).replace('_', ' ');

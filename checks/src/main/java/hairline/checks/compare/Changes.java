@@ -22,9 +22,6 @@ final class Changes {
 
   private static final double PM_PER_MM = 1e9;
 
-  /** Circles that differ by less are one: what rounding of doubles makes of two ways to write. */
-  private static final double SAME_MM = 1e-7;
-
   private static final String MOVED = "path";
 
   private record Key(Change.Kind kind, int before, int after, String was, String is) {}
@@ -127,13 +124,13 @@ final class Changes {
         (kind, item) -> differ(kind, before, after, item, is.getOrDefault(kind, ""), letter(kind)));
   }
 
-  /** Pieces of one straight way that lie beside each other. */
+  /** Pieces of one way that lie beside each other. */
   void pieces(Act before, Act after) {
     states(before, after);
     feeds(before, before.move().orElseThrow(), after, after.move().orElseThrow());
   }
 
-  /** Whether the axes stop where pieces of one straight way end. */
+  /** Whether the axes stop where pieces of one way end. */
   void stops(Act before, boolean was, Act after, boolean is) {
     if (was != is) {
       differ(Change.Kind.PATH_MODE, before, after, stop(was), stop(is), 'G');
@@ -299,7 +296,7 @@ final class Changes {
     double radius = Math.max(a.startRadiusMm(), b.startRadiusMm());
     double turned = Math.abs(a.sweepRad() - b.sweepRad()) * radius;
     double middle = otherPlane ? 2 * radius : Math.max(centres, turned);
-    return Math.max(far, middle <= SAME_MM ? 0 : middle);
+    return Math.max(far, middle <= CircleCourse.SAME_MM ? 0 : middle);
   }
 
   private static double bow(Arc arc) {

@@ -20,6 +20,8 @@ import java.util.function.Consumer;
  * @param titlesBefore the same for the program before
  * @param operationsAfter which operation after an operation before answers
  * @param answers of the places asked about, all moves after that answer one there, in their order
+ * @param pointsBeside whether a way in pieces was taken for a whole one although a point between
+ *     lies beside it, by no more than rounding
  * @param notCompared what could not be compared
  */
 public record MotionComparison(
@@ -28,6 +30,7 @@ public record MotionComparison(
     Map<Integer, String> titlesBefore,
     Map<Integer, Integer> operationsAfter,
     Map<Place, List<Place>> answers,
+    boolean pointsBeside,
     List<String> notCompared) {
 
   /** So many operations of a program are named. */
@@ -123,6 +126,7 @@ public record MotionComparison(
         titlesBefore,
         operations,
         answers,
+        open.pointsBeside(),
         notCompared);
   }
 

@@ -1,6 +1,5 @@
 package hairline.checks.compare;
 
-import hairline.checks.motion.Axis;
 import hairline.checks.motion.Move;
 import hairline.checks.motion.Position;
 import java.util.ArrayList;
@@ -8,12 +7,13 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Acts that differ, kept until both programs stand at one place again. A straight move in one
- * program and the same straight way in several moves in the other are one motion; where they differ
- * in feed, state or a stop on the way, that is told.
+ * Acts that differ, kept until both programs stand at one place again. A straight move, an arc or a
+ * helix in one program and the same way in several moves in the other are one motion; where they
+ * differ in feed, state or a stop on the way, that is told.
  *
  * <p>A point between lies on the way where no other point of the machine's increment lies nearer in
  * any axis: half an increment. Where both programs divide a way, the points must lie on it to the
@@ -23,13 +23,15 @@ final class Unsettled {
   /** So many acts of a program are kept; beyond, they are settled as they are. */
   static final int MOST = 100_000;
 
-  private static final Axis[] AXES = Axis.values();
+  /** Ends of pieces closer than this share of their way are one. */
+  private static final double SAME_SHARE = 1e-11;
 
   private final Changes changes;
   private final double halfIncrementPm;
   private final List<Act> before = new ArrayList<>();
   private final List<Act> after = new ArrayList<>();
   private final List<int[]> pairs = new ArrayList<>();
+  private boolean pointsBeside;
 
   /**
    * @param incrementPm the machine's increment; 0 where not known
@@ -37,6 +39,11 @@ final class Unsettled {
   Unsettled(Changes changes, long incrementPm) {
     this.changes = changes;
     this.halfIncrementPm = incrementPm / 2.0;
+  }
+
+  /** Whether a point between was taken to lie on a way that it lies beside, for rounding. */
+  boolean pointsBeside() {
+    return pointsBeside;
   }
 
   void lost(Act act) {
@@ -78,7 +85,7 @@ final class Unsettled {
     boolean[] doneBefore = new boolean[before.size()];
     boolean[] doneAfter = new boolean[after.size()];
     if (before.size() != after.size() || before.size() > 1) {
-      straightWays(doneBefore, doneAfter);
+      ways(doneBefore, doneAfter);
     }
     int nextPair = 0;
     int k = 0;
@@ -114,10 +121,10 @@ final class Unsettled {
   /** A stretch of each program; the ends are included. */
   private record Ways(int from, int to, int fromAfter, int toAfter) {}
 
-  private void straightWays(boolean[] doneBefore, boolean[] doneAfter) {
+  private void ways(boolean[] doneBefore, boolean[] doneAfter) {
     Map<Position, List<Integer>> starts = new HashMap<>();
     for (int m = 0; m < after.size(); m++) {
-      if (straight(after.get(m))) {
+      if (divisible(after.get(m))) {
         starts.computeIfAbsent(move(after, m).from(), p -> new ArrayList<>()).add(m);
       }
     }
@@ -126,7 +133,7 @@ final class Unsettled {
     pairs.forEach(pair -> partners[pair[0]] = pair[1]);
     int nextAfter = 0;
     for (int k = 0; k < before.size(); k++) {
-      if (!straight(before.get(k))) {
+      if (!divisible(before.get(k))) {
         continue;
       }
       for (int m : starts.getOrDefault(move(before, k).from(), List.of())) {
@@ -135,7 +142,6 @@ final class Unsettled {
         }
         Ways ways = ways(k, m);
         if (ways != null && wholePairs(ways, partners) && oneWay(ways)) {
-          tell(ways);
           Arrays.fill(doneBefore, ways.from(), ways.to() + 1, true);
           Arrays.fill(doneAfter, ways.fromAfter(), ways.toAfter() + 1, true);
           nextAfter = ways.toAfter() + 1;
@@ -146,11 +152,20 @@ final class Unsettled {
     }
   }
 
-  private static boolean straight(Act act) {
+  private static boolean divisible(Act act) {
     return act.move()
-        .filter(m -> m.kind() == Move.Kind.LINE || m.kind() == Move.Kind.RAPID)
+        .filter(m -> m.kind() == Move.Kind.LINE || m.kind() == Move.Kind.RAPID || isCircle(m))
         .filter(m -> m.from().unknown() == m.to().unknown() && m.to().knowsXyz())
         .isPresent();
+  }
+
+  private static boolean isCircle(Move move) {
+    return move.arc().isPresent() && move.modes().plane().value().isPresent();
+  }
+
+  /** Whether two moves can be pieces of one motion. */
+  private static boolean ofOneSort(Move a, Move b) {
+    return a.kind() == b.kind() && (!isCircle(a) || CircleCourse.plane(a) == CircleCourse.plane(b));
   }
 
   private static Move move(List<Act> acts, int k) {
@@ -159,29 +174,43 @@ final class Unsettled {
 
   /** From a common start on to the next common end; null where there is none, or no division. */
   private @Nullable Ways ways(int from, int fromAfter) {
-    Position start = move(before, from).from();
+    Move first = move(before, from);
+    if (!ofOneSort(first, move(after, fromAfter))) {
+      return null;
+    }
     int to = from;
     int toAfter = fromAfter;
-    while (!move(before, to).to().equals(move(after, toAfter).to())) {
-      boolean behind = far(start, move(before, to).to()) < far(start, move(after, toAfter).to());
+    double far = far(first.from(), first, 0);
+    double farAfter = far(first.from(), move(after, toAfter), 0);
+    // Where circles meet, as many turns must lie behind both.
+    while (!move(before, to).to().equals(move(after, toAfter).to())
+        || Math.abs(far - farAfter) > Math.PI) {
+      boolean behind = far < farAfter;
       List<Act> acts = behind ? before : after;
       int next = (behind ? to : toAfter) + 1;
       if (next == acts.size()
-          || !straight(acts.get(next))
-          || move(acts, next).kind() != move(before, from).kind()
+          || !divisible(acts.get(next))
+          || !ofOneSort(first, move(acts, next))
           || !move(acts, next).from().equals(move(acts, next - 1).to())) {
         return null;
       }
       if (behind) {
         to = next;
+        far = far(first.from(), move(acts, next), far);
       } else {
         toAfter = next;
+        farAfter = far(first.from(), move(acts, next), farAfter);
       }
     }
     boolean divided = to > from || toAfter > fromAfter;
-    return divided && move(before, from).kind() == move(after, fromAfter).kind()
-        ? new Ways(from, to, fromAfter, toAfter)
-        : null;
+    return divided ? new Ways(from, to, fromAfter, toAfter) : null;
+  }
+
+  /** How far a move leads: the square of its distance from the start, or the angle so far. */
+  private static double far(Position start, Move move, double before) {
+    return move.arc().isPresent()
+        ? before + Math.abs(move.arc().get().sweepRad())
+        : StraightCourse.far(start, move.to());
   }
 
   private boolean wholePairs(Ways ways, int[] partners) {
@@ -195,124 +224,62 @@ final class Unsettled {
     return true;
   }
 
-  /** Whether both go the same straight way, each point of it farther on than the last. */
+  /** Whether both go the same way; if so, what differs on it is told. */
   private boolean oneWay(Ways ways) {
-    Position start = move(before, ways.from()).from();
-    Position end = move(before, ways.to()).to();
-    boolean bothDivide = ways.to() > ways.from() && ways.toAfter() > ways.fromAfter();
+    List<Move> left = moves(before, ways.from(), ways.to());
+    List<Move> right = moves(after, ways.fromAfter(), ways.toAfter());
+    boolean bothDivide = left.size() > 1 && right.size() > 1;
     double room = bothDivide ? 0 : halfIncrementPm;
-    return onTheWay(before, ways.from(), ways.to(), start, end, room)
-        && onTheWay(after, ways.fromAfter(), ways.toAfter(), start, end, room);
-  }
-
-  private static boolean onTheWay(
-      List<Act> acts, int from, int to, Position start, Position end, double room) {
-    double last = 0;
-    for (int k = from; k < to; k++) {
-      Position point = move(acts, k).to();
-      double far = share(start, point, end);
-      if (far <= last || far >= 1) {
-        return false;
-      }
-      last = far;
-      if (!(onLine(start, point, end) || nearLine(start, point, end, room))) {
-        return false;
-      }
+    Course course = course(left.size() == 1 || bothDivide ? left : right);
+    Optional<double[]> shares = course.shares(left, room);
+    Optional<double[]> sharesAfter = course.shares(right, room);
+    if (shares.isEmpty() || sharesAfter.isEmpty()) {
+      return false;
     }
+    pointsBeside |= course.shares(left, 0).isEmpty() || course.shares(right, 0).isEmpty();
+    tell(ways, shares.get(), sharesAfter.get());
     return true;
   }
 
-  /** How far along the way the foot of a point lies, 0 to 1. */
-  private static double share(Position start, Position point, Position end) {
-    double along = 0;
-    double whole = 0;
-    for (Axis axis : AXES) {
-      double d = along(axis, start, end);
-      along += along(axis, start, point) * d;
-      whole += d * d;
-    }
-    return whole == 0 ? Double.NaN : along / whole;
+  private static List<Move> moves(List<Act> acts, int from, int to) {
+    return acts.subList(from, to + 1).stream().map(act -> act.move().orElseThrow()).toList();
   }
 
-  private static double along(Axis axis, Position from, Position to) {
-    return from.knows(axis) && to.knows(axis) ? (double) (to.get(axis) - from.get(axis)) : 0;
-  }
-
-  private static double far(Position a, Position b) {
-    double sum = 0;
-    for (Axis axis : AXES) {
-      double d = along(axis, a, b);
-      sum += d * d;
-    }
-    return sum;
-  }
-
-  /** Whether three points lie on one line, to the picometre: all products of 128 bits are equal. */
-  private static boolean onLine(Position start, Position point, Position end) {
-    for (int a = 0; a < AXES.length; a++) {
-      for (int b = a + 1; b < AXES.length; b++) {
-        long pa = part(AXES[a], start, point);
-        long pb = part(AXES[b], start, point);
-        long ea = part(AXES[a], start, end);
-        long eb = part(AXES[b], start, end);
-        if (pa * eb != pb * ea || Math.multiplyHigh(pa, eb) != Math.multiplyHigh(pb, ea)) {
-          return false;
-        }
-      }
-    }
-    return true;
-  }
-
-  private static long part(Axis axis, Position from, Position to) {
-    return from.knows(axis) && to.knows(axis) ? to.get(axis) - from.get(axis) : 0;
-  }
-
-  /** Whether a place on the way lies within this room of the point in every axis. */
-  private static boolean nearLine(Position start, Position point, Position end, double room) {
-    double least = 0;
-    double most = 1;
-    for (Axis axis : AXES) {
-      double d = along(axis, start, end);
-      double at = along(axis, start, point);
-      double mine = axis.linear() ? room : 0;
-      if (d == 0) {
-        if (at != 0) {
-          return false;
-        }
-      } else {
-        double one = (at - mine) / d;
-        double other = (at + mine) / d;
-        least = Math.max(least, Math.min(one, other));
-        most = Math.min(most, Math.max(one, other));
-      }
-    }
-    return least <= most;
+  private static Course course(List<Move> moves) {
+    Move first = moves.get(0);
+    Position end = moves.get(moves.size() - 1).to();
+    return first.arc().isPresent()
+        ? new CircleCourse(
+            first,
+            moves.stream().mapToDouble(m -> m.arc().orElseThrow().sweepRad()).sum(),
+            first.from(),
+            end)
+        : new StraightCourse(first.from(), end);
   }
 
   /** What differs along one way: each piece is held against those that lie beside it. */
-  private void tell(Ways ways) {
-    Position start = move(before, ways.from()).from();
-    Position end = move(before, ways.to()).to();
-    int k = ways.from();
-    int m = ways.fromAfter();
+  private void tell(Ways ways, double[] shares, double[] sharesAfter) {
+    int k = 0;
+    int m = 0;
     while (true) {
-      Act was = before.get(k);
-      Act is = after.get(m);
+      Act was = before.get(ways.from() + k);
+      Act is = after.get(ways.fromAfter() + m);
       changes.pieces(was, is);
-      double toBefore = k == ways.to() ? 1 : share(start, move(before, k).to(), end);
-      double toAfter = m == ways.toAfter() ? 1 : share(start, move(after, m).to(), end);
+      boolean together = Math.abs(shares[k] - sharesAfter[m]) < SAME_SHARE;
+      boolean endsBefore = together || shares[k] < sharesAfter[m];
+      boolean endsAfter = together || shares[k] > sharesAfter[m];
       changes.stops(
           was,
-          toBefore <= toAfter && move(before, k).exactStop(),
+          endsBefore && was.move().orElseThrow().exactStop(),
           is,
-          toAfter <= toBefore && move(after, m).exactStop());
-      if (k == ways.to() && m == ways.toAfter()) {
+          endsAfter && is.move().orElseThrow().exactStop());
+      if (k == shares.length - 1 && m == sharesAfter.length - 1) {
         return;
       }
-      if (toBefore <= toAfter && k < ways.to()) {
+      if (endsBefore && k < shares.length - 1) {
         k++;
       }
-      if (toAfter <= toBefore && m < ways.toAfter()) {
+      if (endsAfter && m < sharesAfter.length - 1) {
         m++;
       }
     }

@@ -18,6 +18,8 @@ import java.util.TreeSet;
  * @param differentMm2 area of all cells that differ; NaN where only one of them is cut or known
  * @param otherwiseMm2 area of the cells that are surface, uncut, cut through or not known on one
  *     side only
+ * @param bordersOnly whether each cell that differs has, on both sides, a height that the other has
+ *     there or in the cells around: borders that moved by less than a cell differ so
  * @param notCompared why it could not be told; empty where it could
  */
 public record SurfaceDifference(
@@ -29,6 +31,7 @@ public record SurfaceDifference(
     long afterPm,
     double differentMm2,
     double otherwiseMm2,
+    boolean bordersOnly,
     Optional<String> notCompared) {
 
   private static final double PM_PER_MM = 1e9;
@@ -68,7 +71,7 @@ public record SurfaceDifference(
   }
 
   private static SurfaceDifference not(String offset, double mm2, String why) {
-    return new SurfaceDifference(offset, 0, 0, 0, 0, 0, mm2, 0, Optional.of(why));
+    return new SurfaceDifference(offset, 0, 0, 0, 0, 0, mm2, 0, false, Optional.of(why));
   }
 
   private static SurfaceDifference of(SurfaceLeft before, SurfaceLeft after) {
@@ -100,6 +103,7 @@ public record SurfaceDifference(
     private long is;
     private long different;
     private long otherwise;
+    private boolean bordersOnly = true;
 
     Walk(SurfaceLeft before, SurfaceLeft after) {
       this.before = before;
@@ -126,6 +130,7 @@ public record SurfaceDifference(
           is,
           different * cellMm * cellMm,
           otherwise * cellMm * cellMm,
+          bordersOnly,
           Optional.empty());
     }
 
@@ -152,6 +157,10 @@ public record SurfaceDifference(
         return;
       }
       different++;
+      bordersOnly =
+          bordersOnly
+              && among(before.grid(), column, row, b)
+              && among(after.grid(), column, row, a);
       if (before.stands(a) != Stands.SURFACE || after.stands(b) != Stands.SURFACE) {
         if (before.stands(a) != after.stands(b)) {
           otherwise++;
@@ -166,6 +175,23 @@ public record SurfaceDifference(
         was = a;
         is = b;
       }
+    }
+
+    /** Whether a height lies between those of a cell and the eight around it. */
+    private static boolean among(HeightGrid grid, int column, int row, long height) {
+      long least = Long.MAX_VALUE;
+      long most = Long.MIN_VALUE;
+      for (int j = row - 1; j <= row + 1; j++) {
+        for (int i = column - 1; i <= column + 1; i++) {
+          long at = grid.height(i, j);
+          if (at == HeightGrid.LOST_HEIGHT) {
+            return false;
+          }
+          least = Math.min(least, at);
+          most = Math.max(most, at);
+        }
+      }
+      return least <= height && height <= most;
     }
   }
 }

@@ -132,6 +132,33 @@ class CompareCommandTest {
         .containsPattern("time  moves of operation 2: [0-9.]+ s → [0-9.]+ s");
   }
 
+  /** The points between are rounded to a tenth of a micron, and lie beside the circles. */
+  @Test
+  void anArcInPiecesIsNoOtherMotion() throws IOException {
+    String begin = "G21 G90 G94 G17 G40 G49 G54\nT3 M6\nS50000 M3\nM8\nG0 G43 H3 Z1.\nX-1.5 Y0.\n";
+    String end = "G0 Z1.\nM9\nM5\nM30\n";
+    String whole =
+        inFile(
+            begin + "G1 Z-0.004 F60.\nG2 X1.5 Y0. I1.5 J0. F400.\nG3 X1.5 Y0. I-0.5 J0.\n" + end);
+    // By hand: 1.5 mm at 130° from the centre X0 Y0, 0.5 mm at 100° and 200° from X1 Y0.
+    String pieces =
+        begin
+            + "G1 Z-0.004 F60.\nG2 X-0.9642 Y1.1491 I1.5 J0. F400.\nX1.5 Y0. I0.9642 J-1.1491\n"
+            + "G3 X0.9132 Y0.4924 I-0.5 J0.\nX0.5302 Y-0.171 I0.0868 J-0.4924\n"
+            + "X1.5 Y0. I0.4698 J0.171\n"
+            + end;
+    Ran ran = Ran.of("compare", SHEET, whole, write(pieces));
+    assertThat(ran.out()).contains("no difference in motion or state; the same surface");
+    assertThat(ran.status()).isZero();
+    Ran slower = Ran.of("compare", SHEET, whole, write(pieces.replace("J0.171", "J0.171 F350.")));
+    assertThat(slower.out())
+        .contains("feed  400 mm/min → 350 mm/min, at line 12:25 (before: 9:")
+        .contains("2 differences of motion or state; the same surface");
+    assertThat(slower.status()).isEqualTo(1);
+    Ran aside = Ran.of("compare", SHEET, whole, write(pieces.replace("Y1.1491", "Y1.1496")));
+    assertThat(aside.out()).contains("1 move elsewhere").contains("another surface");
+  }
+
   @Test
   void aFindingOnAMoveInTwoIsNotNew() throws IOException {
     Files.writeString(

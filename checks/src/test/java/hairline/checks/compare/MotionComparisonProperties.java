@@ -256,6 +256,158 @@ class MotionComparisonProperties {
     assertThat(changesBesideTheWay(begin + end, back)).isNotEmpty();
   }
 
+  /** A circle or helix from which arcs are cut; all in tenths of a micron, angles in radians. */
+  private record Helix(
+      String plane, long centreFirst, long centreSecond, double radius, long rise) {
+    static Helix any(Random random) {
+      return new Helix(
+          List.of("G17", "G18", "G19").get(random.nextInt(3)),
+          20_000 + random.nextInt(9000),
+          30_000 + random.nextInt(9000),
+          500 + random.nextInt(15_000),
+          random.nextBoolean() ? 0 : 1 + random.nextInt(400));
+    }
+
+    /** The plane's first axis, its second, and the one normal to it: ISO 841, right-handed. */
+    private String axes() {
+      return plane.equals("G17") ? "XYZ" : plane.equals("G18") ? "ZXY" : "YZX";
+    }
+
+    long[] point(double angle, double share) {
+      return new long[] {
+        centreFirst + Math.round(radius * StrictMath.cos(angle)),
+        centreSecond + Math.round(radius * StrictMath.sin(angle)),
+        1000 + Math.round(rise * share)
+      };
+    }
+
+    private String to(long[] point) {
+      StringBuilder text = new StringBuilder();
+      for (int k = 0; k < 3; k++) {
+        text.append(' ').append(at(axes().charAt(k), point[k]));
+      }
+      return text.toString();
+    }
+
+    /** An arc around the centre, or with the radius where that is given. */
+    private String arc(double sweep, long[] from, long[] to, boolean withRadius, String rest) {
+      String round =
+          withRadius
+              ? " " + at('R', Math.round(radius))
+              : " " + offset(0, centreFirst - from[0]) + " " + offset(1, centreSecond - from[1]);
+      return (sweep < 0 ? "G2" : "G3") + to(to) + round + " " + rest + "\n";
+    }
+
+    private String offset(int axis, long tenths) {
+      char letter = (char) ('I' + axes().charAt(axis) - 'X');
+      return letter + (tenths < 0 ? "-" : "") + at('0', Math.abs(tenths)).substring(1);
+    }
+  }
+
+  private static String arcs(
+      Helix helix, double start, double sweep, double[] ends, boolean withRadius, String[] rest) {
+    long[] from = helix.point(start, 0);
+    StringBuilder text =
+        new StringBuilder("G21 G90 G94 G54 " + helix.plane() + "\nG0" + helix.to(from) + "\n");
+    for (int k = 0; k < ends.length; k++) {
+      long[] to = helix.point(start + sweep * ends[k], ends[k]);
+      text.append(helix.arc(sweep, from, to, withRadius, rest[k % rest.length]));
+      from = to;
+    }
+    return text + "G1" + helix.to(new long[] {9, 9, 9}) + " F100.\nM30\n";
+  }
+
+  private static double[] parts(Random random) {
+    double[] ends = new double[2 + random.nextInt(4)];
+    for (int k = 0; k < ends.length - 1; k++) {
+      ends[k] = (k + 0.3 + 0.6 * random.nextDouble()) / ends.length;
+    }
+    ends[ends.length - 1] = 1;
+    return ends;
+  }
+
+  private static final double[] WHOLE = {1};
+
+  /** Arcs, helices and full circles in pieces around one centre, each point rounded. */
+  @Property(tries = 300)
+  void anArcInPiecesIsNoChange(@ForAll long seed) {
+    Random random = new Random(seed);
+    Helix helix = Helix.any(random);
+    double start = 2 * Math.PI * random.nextDouble();
+    double sweep =
+        (random.nextBoolean() ? 1 : -1)
+            * (random.nextInt(4) == 0 ? 2 * Math.PI : 0.5 + 5.5 * random.nextDouble());
+    double[] ends = parts(random);
+    String[] alike = {"F100."};
+    String whole = arcs(helix, start, sweep, WHOLE, false, alike);
+    String pieces = arcs(helix, start, sweep, ends, false, alike);
+    assertThat(changesBesideTheWay(whole, pieces)).as(whole + pieces).isEmpty();
+    assertThat(changesBesideTheWay(pieces, whole)).as(pieces + whole).isEmpty();
+    String slower = arcs(helix, start, sweep, ends, false, new String[] {"F100.", "F90."});
+    assertThat(changesBesideTheWay(whole, slower)).extracting(Change::kind).containsOnly(Kind.FEED);
+    assertThat(changesBesideTheWay(pieces, slower))
+        .extracting(Change::kind)
+        .containsOnly(Kind.FEED);
+  }
+
+  /** With the radius too, where each piece is so short that its centre is well told by its ends. */
+  @Property(tries = 200)
+  void anArcInPiecesWithItsRadiusIsNoChange(@ForAll long seed) {
+    Random random = new Random(seed);
+    Helix helix = Helix.any(random);
+    double start = 2 * Math.PI * random.nextDouble();
+    double sweep = (random.nextBoolean() ? 1 : -1) * (0.5 + 0.8 * random.nextDouble());
+    double[] ends = parts(random);
+    String[] alike = {"F100."};
+    String whole = arcs(helix, start, sweep, WHOLE, true, alike);
+    String pieces = arcs(helix, start, sweep, ends, true, alike);
+    assertThat(changesBesideTheWay(whole, pieces)).as(whole + pieces).isEmpty();
+    assertThat(changesBesideTheWay(pieces, whole)).as(pieces + whole).isEmpty();
+  }
+
+  /** A point off the circle by four increments, a centre off by one, another direction or plane. */
+  @Property(tries = 200)
+  void anArcBesideTheCircleIsFound(@ForAll long seed) {
+    Random random = new Random(seed);
+    Helix helix = Helix.any(random);
+    double start = 2 * Math.PI * random.nextDouble();
+    double sweep = (random.nextBoolean() ? 1 : -1) * (0.5 + 5 * random.nextDouble());
+    double[] ends = parts(random);
+    String[] alike = {"F100."};
+    String whole = arcs(helix, start, sweep, WHOLE, false, alike);
+    String pieces = arcs(helix, start, sweep, ends, false, alike);
+    String[] lines = pieces.split("\n", -1);
+    String first = lines[2];
+    long[] point = helix.point(start + sweep * ends[0], ends[0]);
+    long[] off = point.clone();
+    int axis = Math.abs(point[0] - helix.centreFirst()) > helix.radius() * 0.7 ? 0 : 1;
+    off[axis] += random.nextBoolean() ? 4 : -4;
+    String radius = first.substring(0, first.lastIndexOf(' '));
+    String beside =
+        pieces
+            .replace(first, first.replace(helix.to(point), helix.to(off)))
+            .replace(lines[3], arcAgain(helix, sweep, off, start, ends));
+    assertThat(changesBesideTheWay(whole, beside)).as(whole + beside).isNotEmpty();
+    assertThat(changesBesideTheWay(beside, pieces)).isNotEmpty();
+    String moved = pieces.replace(radius, radius.substring(0, radius.length() - 1) + other(radius));
+    assertThat(moved).isNotEqualTo(pieces);
+    assertThat(changesBesideTheWay(whole, moved)).as(whole + moved).isNotEmpty();
+    assertThat(changesBesideTheWay(pieces, moved)).isNotEmpty();
+    String turned = pieces.replace(sweep < 0 ? "G2" : "G3", sweep < 0 ? "G3" : "G2");
+    assertThat(changesBesideTheWay(whole, turned)).as(whole + turned).isNotEmpty();
+  }
+
+  private static String arcAgain(
+      Helix helix, double sweep, long[] from, double start, double[] ends) {
+    long[] to = helix.point(start + sweep * ends[1], ends[1]);
+    return helix.arc(sweep, from, to, false, "F100.").strip();
+  }
+
+  private static char other(String text) {
+    char last = text.charAt(text.length() - 1);
+    return last == '9' ? '8' : (char) (last + 1);
+  }
+
   @Property(tries = 50)
   void aStopOnTheWayIsToldAndSoIsAnotherState(@ForAll long seed) {
     long x = 1L + new Random(seed).nextInt(4998);
