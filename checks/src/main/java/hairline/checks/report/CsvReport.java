@@ -70,7 +70,8 @@ final class CsvReport implements ReportWriter {
     GROWTH("growth_um"),
     GROWTH_HIGH("growth_high_um"),
     DRIFT_FROM("drift_from_um"),
-    DRIFT_TO("drift_to_um");
+    DRIFT_TO("drift_to_um"),
+    FILE("file");
 
     private final String heading;
 
@@ -80,8 +81,10 @@ final class CsvReport implements ReportWriter {
   }
 
   private final Writer out;
+  private final ReportOptions options;
 
-  CsvReport(OutputStream out) {
+  CsvReport(OutputStream out, ReportOptions options) {
+    this.options = options;
     this.out = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
   }
 
@@ -92,6 +95,12 @@ final class CsvReport implements ReportWriter {
       headings.put(field, field.heading);
     }
     row(headings);
+    for (Conditions.Named condition : options.conditions().all()) {
+      Map<Field, String> row = new EnumMap<>(Field.class);
+      row.put(Field.KIND, condition.name());
+      row.put(Field.NOTE, text(condition.text()));
+      row(row);
+    }
   }
 
   @Override
@@ -218,10 +227,11 @@ final class CsvReport implements ReportWriter {
         });
   }
 
+  /** The line; with the file where it is another than the program's own. */
   private static void line(CheckedProgram program, Map<Field, String> row, Place at) {
     row.put(Field.LINE, Integer.toString(at.line()));
     if (at.file() > 0) {
-      row.put(Field.NOTE, "in " + text(program.result().orElseThrow().files().get(at.file())));
+      row.put(Field.FILE, text(Words.file(program.result().orElseThrow(), at)));
     }
   }
 
@@ -301,7 +311,7 @@ final class CsvReport implements ReportWriter {
   private static Map<Field, String> budgetRow(
       CheckedProgram program, String kind, ProgramResult.Budget of) {
     Map<Field, String> row = row(program, kind, "");
-    row.put(Field.LINE, Integer.toString(of.step().step().at().line()));
+    line(program, row, of.step().step().at());
     row.put(Field.FEATURE, text(of.step().step().feature().orElse("")));
     return row;
   }

@@ -106,7 +106,7 @@ final class JsonReport implements ReportWriter {
       for (DepthStretch stretch : move.stretches()) {
         json.writeStartObject();
         if (move.at().file() > 0) {
-          json.writeStringField("file", result.files().get(move.at().file()));
+          JsonText.text(json, "file", Words.file(result, move.at()));
         }
         json.writeNumberField("line", move.at().line());
         json.writeFieldName("fromMm");

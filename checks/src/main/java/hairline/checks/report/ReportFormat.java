@@ -32,13 +32,13 @@ public enum ReportFormat {
   CSV {
     @Override
     public ReportWriter writer(OutputStream out, ReportOptions options) {
-      return new CsvReport(out);
+      return new CsvReport(out, options);
     }
   },
   SVG {
     @Override
     public ReportWriter writer(OutputStream out, ReportOptions options) {
-      return new SvgReport(out);
+      return new SvgReport(out, options);
     }
   },
   HTML {

@@ -259,8 +259,10 @@ final class SurfaceText {
     return all;
   }
 
-  /** Columns to the right, the last one to the left. */
-  static List<String> aligned(List<List<String>> rows) {
+  /** Columns to the right, the last one to the left; harmless, names of files among them. */
+  static List<String> aligned(List<List<String>> cells) {
+    List<List<String>> rows =
+        cells.stream().map(row -> row.stream().map(Visible::of).toList()).toList();
     int columns = rows.get(0).size();
     int[] widths = new int[columns];
     for (List<String> row : rows) {

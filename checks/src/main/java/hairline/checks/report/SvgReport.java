@@ -22,6 +22,9 @@ final class SvgReport implements ReportWriter {
 
   private static final double FOOT = 34;
 
+  /** As many letters of a condition as a line has room for. */
+  private static final int MOST_LETTERS = 110;
+
   /** The look of all drawings; {@link HtmlReport} puts names for the colours. */
   static final String STYLE =
       """
@@ -58,17 +61,28 @@ final class SvgReport implements ReportWriter {
       """;
 
   private final Writer out;
+  private final ReportOptions options;
   private final List<String> drawings = new ArrayList<>();
+  private final SvgText conditions = new SvgText();
   private double height = SurfaceDrawing.MARGIN;
   private int left;
   private boolean timed;
 
-  SvgReport(OutputStream out) {
+  SvgReport(OutputStream out, ReportOptions options) {
+    this.options = options;
     this.out = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
   }
 
   @Override
-  public void begin() {}
+  public void begin() {
+    for (Conditions.Named condition : options.conditions().all()) {
+      String text = condition.name() + ": " + condition.text();
+      for (String line : Wrap.at(MOST_LETTERS, Visible.of(text))) {
+        conditions.label(SurfaceDrawing.MARGIN, height + 12, "head", line);
+        height += 18;
+      }
+    }
+  }
 
   @Override
   public void program(CheckedProgram program) {
@@ -151,6 +165,7 @@ final class SvgReport implements ReportWriter {
         .raw(STYLE)
         .raw("</style>\n<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>\n");
     out.write(head.toString());
+    out.write(conditions.toString());
     for (String drawing : drawings) {
       out.write(drawing);
     }

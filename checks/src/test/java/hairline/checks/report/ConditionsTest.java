@@ -35,16 +35,18 @@ class ConditionsTest {
   }
 
   @ParameterizedTest
-  @EnumSource(names = {"TEXT", "JSON", "SARIF", "JUNIT"})
+  @EnumSource(
+      names = {"HTML"},
+      mode = EnumSource.Mode.EXCLUDE)
   void everyFormatSaysThatRulesWereLeftOutAndValuesChanged(ReportFormat format) {
     String narrow = report(format, false, NARROW);
-    assertThat(narrow).contains("cuts-air", "tools.3.runout", "0.01 um");
+    assertThat(narrow).contains("cuts-air", "tools.3.runout", "0.01 um", "job.cusp");
     assertThat(narrow)
         .containsPattern("only end-missing, syntax|\"only\" : \\[\\s*\"end-missing\",\\s*\"syntax");
     assertThat(narrow).contains(format == ReportFormat.JSON ? "whatIf" : "what if");
     narrow
         .codePoints()
-        .filter(c -> c != '\n')
+        .filter(c -> c != '\n' && !(c == '\r' && format == ReportFormat.CSV))
         .forEach(c -> assertThat(Visible.isHarmless(c)).as("U+%04X", c).isTrue());
     assertThat(report(format, false, Conditions.NONE)).doesNotContain("tools.3.runout = ");
   }

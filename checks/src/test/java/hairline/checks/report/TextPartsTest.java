@@ -21,6 +21,53 @@ class TextPartsTest {
   }
 
   @Test
+  void theEdgesOfWhatIsHarmless() {
+    // U+0080 to U+009F are the controls C1 of ISO 6429; U+00A0 is a blank that does not break.
+    assertThat(Visible.of("\u0080\u009f")).isEqualTo("<U+0080><U+009F>");
+    assertThat(Visible.of("\u00a0\u00ac\u00ae ~")).isEqualTo("\u00a0\u00ac\u00ae ~");
+    assertThat(Visible.of("\udfff\ud800")).isEqualTo("<U+DFFF><U+D800>");
+  }
+
+  /** Unicode Standard Annex 11: letters of east Asia are wide; combining marks take no room. */
+  @Test
+  void columnsAreThoseOfATerminal() {
+    assertThat(DisplayWidth.of("aµ±²")).isEqualTo(4);
+    assertThat(DisplayWidth.of("\u02ff")).isEqualTo(1);
+    assertThat(DisplayWidth.of("\u0300")).isZero();
+    assertThat(DisplayWidth.of("\u20dd")).isZero();
+    assertThat(DisplayWidth.of("\u1100")).isEqualTo(2);
+    assertThat(DisplayWidth.of("\u115f")).isEqualTo(2);
+    assertThat(DisplayWidth.of("\u1160")).isEqualTo(1);
+    assertThat(DisplayWidth.of("\u4e00\u9fff")).isEqualTo(4);
+    assertThat(DisplayWidth.of("▔█…·")).isEqualTo(4);
+    assertThat(DisplayWidth.of("\ud83d\ude4f")).isEqualTo(2);
+  }
+
+  @Test
+  void fileNamesAreReferencesOfRfc3986() {
+    assertThat(Uris.of("a b/ü~-._9.nc")).isEqualTo("a%20b/%C3%BC~-._9.nc");
+    assertThat(Uris.of("a:b")).isEqualTo("a%3Ab");
+    assertThat(Uris.of("A")).isEqualTo("A");
+    assertThat(Uris.of("/p/q.nc")).isEqualTo("file:///p/q.nc");
+  }
+
+  @Test
+  void aLineThatFitsIsNotCut() {
+    assertThat(Wrap.at(7, "one two three")).containsExactly("one two", "three");
+    assertThat(Wrap.at(6, "one two")).containsExactly("one", "two");
+    // A tool and its number belong together, a line that is no number does not.
+    assertThat(Wrap.at(4, "line of")).containsExactly("line", "of");
+    assertThat(Wrap.at(4, "a tool 3")).containsExactly("a", "tool 3");
+    // Twelve columns take twelve letters, the last of them a mark where more follow.
+    assertThat(Excerpt.of("G1 X1. Y2.Z3", new Span(1, 3), 12).text()).isEqualTo("G1 X1. Y2.Z3");
+    assertThat(Excerpt.of("G1 X1. Y2.Z34", new Span(1, 3), 12).text()).isEqualTo("G1 X1. Y2.Z…");
+    // What ends within the width is shown from the line's beginning on.
+    String line = "X1. ".repeat(9) + "Y2.";
+    assertThat(Excerpt.of(line, new Span(37, 40), 40).text()).isEqualTo(line);
+    assertThat(Excerpt.of(line, new Span(37, 40), 39).text()).startsWith("…").endsWith("Y2.");
+  }
+
+  @Test
   void marksStandBelowTheirWords() {
     Excerpt plain = Excerpt.of("G1 X1.00005 F100.", new Span(4, 12), 80);
     assertThat(plain.text()).isEqualTo("G1 X1.00005 F100.");
