@@ -52,10 +52,8 @@ public final class ArcIllConditioned implements Rule {
       return;
     }
     double endMovesMm = resolution.mm() / 2;
+    // From 165° to 195° and beyond 345° this is 1.9 increments or more.
     double centreMovesUm = centreMovesMm(move, arc.startRadiusMm(), endMovesMm) * 1000;
-    if (centreMovesUm <= resolution.um()) {
-      return;
-    }
     context.report(
         context
             .occurrence(
@@ -89,12 +87,11 @@ public final class ArcIllConditioned implements Rule {
   private static double centreMovesMm(Move move, double radiusMm, double endMovesMm) {
     double chordMm = chordMm(move);
     double heightMm = centreHeightMm(radiusMm, chordMm);
+    // The height falls the faster the longer the chord.
     double along =
-        Math.max(
-            Math.abs(centreHeightMm(radiusMm, chordMm - endMovesMm) - heightMm),
-            chordMm + endMovesMm > 2 * radiusMm
-                ? Double.POSITIVE_INFINITY
-                : Math.abs(centreHeightMm(radiusMm, chordMm + endMovesMm) - heightMm));
+        chordMm + endMovesMm > 2 * radiusMm
+            ? Double.POSITIVE_INFINITY
+            : heightMm - centreHeightMm(radiusMm, chordMm + endMovesMm);
     double across = radiusMm * endMovesMm / chordMm;
     return Math.max(along, across);
   }

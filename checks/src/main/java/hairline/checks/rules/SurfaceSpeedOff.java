@@ -69,6 +69,7 @@ public final class SurfaceSpeedOff implements Rule {
       NumberRange range,
       double diameterMm,
       double speedMPerMin) {
+    boolean known = tooth.mill().shape() == EndMill.Shape.FLAT || tooth.depthMm().isPresent();
     boolean slow = speedMPerMin < range.lo();
     double limit = slow ? range.lo() : range.hi();
     double rpm = SurfaceSpeed.rpm(limit, diameterMm);
@@ -81,7 +82,7 @@ public final class SurfaceSpeedOff implements Rule {
         context
             .occurrence(
                 tooth.cut().at(),
-                "surface speed "
+                (known ? "surface speed " : "surface speed at most ")
                     + Quantities.apart(speedMPerMin, limit)
                     + " m/min, the tool wants "
                     + Quantities.significant(range.lo(), 4)
@@ -93,6 +94,7 @@ public final class SurfaceSpeedOff implements Rule {
                     + Quantities.mm(diameterMm)
                     + " × "
                     + Quantities.rpm(tooth.rpm())
+                    + (known ? "" : ", the whole diameter, as the depth of cut is not known")
                     + "; range from "
                     + tooth.tool().path(ToolKeys.SURFACE_SPEED_M_PER_MIN))
             .cure("S" + Quantities.significant(enough, 9) + (slow ? " or more" : " or less"))

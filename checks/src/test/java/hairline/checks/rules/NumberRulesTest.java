@@ -42,6 +42,14 @@ class NumberRulesTest {
     double movesMm = heightMm(1.9829) - heightMm(1.9829 + 0.00005);
     assertThat(Programs.figure(half, "centreMoves")).isCloseTo(movesMm * 1000, within(1e-9));
     assertThat(movesMm * 1000).isGreaterThan(Programs.figure(half, "allowed"));
+    // 2.4 and 3.2 apart: a chord of 4, on a radius of 2.01
+    Finding oblique = Programs.findings("arc-ill-conditioned", "speaks-oblique.nc").get(0);
+    double obliqueMm =
+        Math.sqrt(2.01 * 2.01 - 2 * 2) - Math.sqrt(2.01 * 2.01 - 2.000025 * 2.000025);
+    assertThat(Programs.figure(oblique, "centreMoves")).isCloseTo(obliqueMm * 1000, within(1e-6));
+    assertThat(Programs.figure(oblique, "endMoves")).isCloseTo(0.05, within(1e-12));
+    assertThat(Programs.figure(oblique, "sweep"))
+        .isCloseTo(Math.toDegrees(2 * Math.asin(2 / 2.01)), within(1e-9));
     Finding full = Programs.findings("arc-ill-conditioned", "speaks-nearly-full.nc").get(0);
     assertThat(Programs.figure(full, "centreMoves")).isCloseTo(0.05 * 1 / 0.261, within(1e-9));
   }

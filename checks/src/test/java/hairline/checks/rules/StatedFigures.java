@@ -87,6 +87,9 @@ final class StatedFigures {
 
   private static boolean is(String number, String unit, Figure figure) {
     double value = figure.value();
+    if (Double.isInfinite(value)) {
+      return false; // told in words
+    }
     if (!unit.equals(figure.unit())) {
       if (!LENGTHS.containsKey(unit) || !LENGTHS.containsKey(figure.unit())) {
         return false;

@@ -1,0 +1,18 @@
+%
+O1 (the deeper cut is the faster)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S150000 M3
+G0 X-3. Y-0.5 Z1.
+Z-0.15
+G1 X3. F300. ; expect surface-speed-off warning x2: surface speed 182.5 m/min, the tool wants 40 m/min to 160 m/min && π × 0.3873 mm × 150000 rpm; range from tools.3.surface_speed && S131499 or less
+G0 Z1.
+X-3. Y0.5
+Z-0.19
+G1 X3.
+G0 Z1.
+M5
+M30
+%
