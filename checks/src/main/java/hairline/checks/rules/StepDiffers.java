@@ -79,10 +79,11 @@ public final class StepDiffers implements Rule {
             context.notChecked("nothing of the part is cut", part.at());
           }
           for (SurfaceLeft surface : part.surfaces()) {
+            StripsLeft strips = new StripsLeft(context, surface, levels);
             // All features: a smaller one within another has its cells for itself.
             for (FeatureFloors floors : surface.floors(context.setup().features())) {
               if (declaresHeights(floors.feature())) {
-                new Judge(context, floors, levels, part.at()).judge();
+                new Judge(context, floors, levels, strips, part.at()).judge();
               }
             }
           }
@@ -144,9 +145,16 @@ public final class StepDiffers implements Rule {
     private final FeatureFloors floors;
     private final Feature feature;
     private final Map<Integer, LevelReached> levels;
+    private final StripsLeft strips;
     private final Place end;
 
-    Judge(RuleContext context, FeatureFloors floors, Map<Integer, LevelReached> levels, Place end) {
+    Judge(
+        RuleContext context,
+        FeatureFloors floors,
+        Map<Integer, LevelReached> levels,
+        StripsLeft strips,
+        Place end) {
+      this.strips = strips;
       this.context = context;
       this.floors = floors;
       this.feature = floors.feature();
@@ -173,8 +181,16 @@ public final class StepDiffers implements Rule {
         context.notChecked("no terrace of " + feature.name() + " is cut", end);
       } else if (feature.levels().isEmpty()) {
         bySteps(standing, feature.step().orElseThrow().pm(), tolerance.get());
+        strips.tell(feature, heightPm -> heightPm == standing.get(0).heightPm(), end);
       } else {
-        byLevels(standing, feature.levels().stream().map(Length::pm).toList(), tolerance.get());
+        List<Long> declared = feature.levels().stream().map(Length::pm).toList();
+        byLevels(standing, declared, tolerance.get());
+        strips.tell(
+            feature,
+            heightPm ->
+                declared.stream()
+                    .allMatch(d -> heightPm > d && !within(d - heightPm, tolerance.get())),
+            end);
       }
     }
 

@@ -77,10 +77,10 @@ final class SliverFinder {
   private void strips(boolean rows, List<Sliver> slivers) {
     List<Run> runs = new ArrayList<>();
     for (HeightGrid.Tile tile : grid.tiles()) {
-      // An even tile may still stand between lower ones, but then it is wider than a sliver.
       if (!tile.even()) {
         runs(tile, rows, runs);
       }
+      runsBehind(tile, rows, runs);
     }
     runs.sort(Comparator.comparingInt(Run::line).thenComparingInt(Run::from));
     List<List<Run>> open = new ArrayList<>();
@@ -173,6 +173,57 @@ final class SliverFinder {
     }
   }
 
+  /** The runs that begin just behind this tile, where all there is of one height. */
+  private void runsBehind(HeightGrid.Tile tile, boolean rows, List<Run> runs) {
+    HeightGrid.Tile next = grid.find(tile.column + (rows ? 1 : 0), tile.row + (rows ? 0 : 1));
+    if (mostCells < HeightGrid.SIDE || (next != null && !next.even())) {
+      return;
+    }
+    int fromColumn = tile.column << HeightGrid.SHIFT;
+    int fromRow = tile.row << HeightGrid.SHIFT;
+    for (int k = 0; k < HeightGrid.SIDE && !full; k++) {
+      int column = rows ? fromColumn + HeightGrid.SIDE : fromColumn + k;
+      int row = rows ? fromRow + k : fromRow + HeightGrid.SIDE;
+      int right = rows ? 1 : 0;
+      int up = rows ? 0 : 1;
+      long height = grid.height(column, row);
+      int before = grid.id(column - right, row - up);
+      if (before <= Cut.UNCUT
+          || grid.height(column - right, row - up) >= height
+          || grid.id(column, row) < Cut.UNCUT
+          || surface.stands(height) != Stands.SURFACE) {
+        continue;
+      }
+      int cells = HeightGrid.SIDE;
+      while (cells <= mostCells
+          && grid.height(column + right * cells, row + up * cells) == height) {
+        cells++;
+      }
+      add(
+          new Run(
+              rows ? row : column,
+              rows ? column : row,
+              (rows ? column : row) + cells - 1,
+              height,
+              before,
+              grid.id(column + right * cells, row + up * cells)),
+          grid.height(column + right * cells, row + up * cells),
+          runs);
+    }
+  }
+
+  /** Keeps a run that ends before it is too wide, at a lower level. */
+  private void add(Run run, long heightBehind, List<Run> runs) {
+    if (run.cells() > mostCells || run.behind() <= Cut.UNCUT || heightBehind >= run.height()) {
+      return;
+    }
+    if (runs.size() == MOST_RUNS) {
+      full = true;
+      return;
+    }
+    runs.add(run);
+  }
+
   /** The runs that begin in this tile. */
   private void runs(HeightGrid.Tile tile, boolean rows, List<Run> runs) {
     int fromColumn = tile.column << HeightGrid.SHIFT;
@@ -207,24 +258,17 @@ final class SliverFinder {
       }
       int endColumn = column + right * cells;
       int endRow = row + up * cells;
-      int behind = grid.id(tile, endColumn, endRow);
-      if (cells <= mostCells
-          && behind > Cut.UNCUT
-          && grid.height(tile, endColumn, endRow) < height) {
-        if (runs.size() == MOST_RUNS) {
-          full = true;
-          return;
-        }
-        int from = rows ? column : row;
-        runs.add(
-            new Run(
-                rows ? row : column,
-                from,
-                from + cells - 1,
-                height,
-                grid.id(tile, column - right, row - up),
-                behind));
-      }
+      int from = rows ? column : row;
+      add(
+          new Run(
+              rows ? row : column,
+              from,
+              from + cells - 1,
+              height,
+              grid.id(tile, column - right, row - up),
+              grid.id(tile, endColumn, endRow)),
+          grid.height(tile, endColumn, endRow),
+          runs);
     }
   }
 }

@@ -131,6 +131,11 @@ public final class SurfaceLeft {
     return !finder.full();
   }
 
+  /** The smallest of these features that holds the middle of a sliver. */
+  public static Optional<Feature> featureOf(Sliver sliver, List<Feature> features) {
+    return new FeatureAreas(features).at((double) sliver.xPm(), (double) sliver.yPm());
+  }
+
   /** The heights along a line. */
   public Section section(SectionLine line) {
     return new SectionTracer(this, line, SectionTracer.MOST_POINTS).trace();

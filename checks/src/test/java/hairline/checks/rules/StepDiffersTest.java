@@ -11,6 +11,7 @@ import hairline.parser.PartPrograms;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -34,6 +35,10 @@ class StepDiffersTest {
   }
 
   private static ProgramResult check(String declared, String program) {
+    return check(declared, program, OptionalLong.empty());
+  }
+
+  private static ProgramResult check(String declared, String program, OptionalLong cellPm) {
     String sheet =
         "machine: {resolution: 0.1 um}\n"
             + "tools:\n  - {number: 3, shape: flat, diameter: 0.4 mm, flutes: 2}\n"
@@ -43,6 +48,7 @@ class StepDiffersTest {
             + "}\n";
     try {
       return ProgramCheck.of(Selection.ALL)
+          .withCell(cellPm)
           .check(
               PartPrograms.of("lanes.nc", program.getBytes(StandardCharsets.UTF_8)),
               new SheetReader().parse(sheet, "setup.yaml"));
@@ -211,5 +217,81 @@ class StepDiffersTest {
     assertSilent(check("levels: [-4 um], tolerance: ±0.5 um", head + lane + spot + "M5\nM30\n%\n"));
     String longer = spot.replace("G0 Z1.\n", "X1. F100.\nG0 Z1.\n");
     assertThat(messages(check(STEP, head + lane + longer + "M5\nM30\n%\n"))).hasSize(1);
+  }
+
+  private static ProgramResult twoSlots(String declared, String onePath, String otherPath) {
+    return twoSlots(declared, onePath, otherPath, OptionalLong.empty());
+  }
+
+  private static ProgramResult twoSlots(
+      String declared, String onePath, String otherPath, OptionalLong cellPm) {
+    String head = "%\nO1\nG21 G90 G17 G94\nG54\nT3 M6\nG43 H3\nS30000 M3\n";
+    return check(declared, head + onePath + otherPath + "M5\nM30\n%\n", cellPm);
+  }
+
+  /** A slot along X, 0.4 mm wide. */
+  private static String slot(double yMm, double zMm) {
+    return "G0 X-3. Y" + yMm + " Z1.\nZ" + zMm + "\nG1 X3. F100.\nG0 Z1.\n";
+  }
+
+  private static List<String> strips(ProgramResult result) {
+    return messages(result).stream().filter(m -> m.startsWith("a strip")).toList();
+  }
+
+  @Test
+  void aStripNarrowerThanHalfTheToolBetweenTwoPassesIsTold() {
+    ProgramResult result = twoSlots(LEVELS, slot(-0.2, -0.004), slot(0.3, -0.008));
+    assertThat(strips(result))
+        .containsExactly(
+            "a strip of stairs 100 µm wide, half of the tool is 200 µm, is left at 0 µm between"
+                + " floors at -4 µm and -8 µm");
+    Finding finding =
+        result.findings().stream()
+            .filter(f -> f.rule().equals("step-differs"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(Programs.figure(finding, "width")).as("0.5 - 0.4 mm").isCloseTo(100, within(8.0));
+    assertThat(Programs.figure(finding, "halfTool")).isCloseTo(200, within(1e-9));
+    assertThat(strips(twoSlots(LEVELS, slot(-0.2, -0.004), slot(0.2, -0.008)))).isEmpty();
+    assertThat(strips(twoSlots(LEVELS, slot(-0.2, -0.004), slot(0.404, -0.008)))).isEmpty();
+  }
+
+  /** The field keeps what is alike in squares of 64 cells, here of 2 µm each: 0.128 mm. */
+  @Test
+  void aStripThatFillsASquareOfTheFieldIsToldToo() {
+    for (double from : new double[] {0, 0.128, 0.1, -0.128}) {
+      assertThat(
+              strips(
+                  twoSlots(
+                      LEVELS,
+                      slot(from - 0.2, -0.008),
+                      slot(from + 0.128 + 0.2, -0.008),
+                      OptionalLong.of(2_000_000))))
+          .as("from %s", from)
+          .singleElement()
+          .asString()
+          .contains("128 µm wide");
+    }
+  }
+
+  @Test
+  void aStripOfTheGroundThatWasMilledOffIsToldToo() {
+    String ground = slot(-0.8, -0.002) + slot(-0.4, -0.002) + slot(0, -0.002) + slot(0.4, -0.002);
+    String stairs = slot(-0.25, -0.004) + slot(0.25, -0.004);
+    assertThat(strips(twoSlots(LEVELS, ground + slot(0.8, -0.002), stairs)))
+        .singleElement()
+        .asString()
+        .contains("left at -2 µm between floors at -4 µm and -4 µm");
+  }
+
+  @Test
+  void aStripAtADeclaredHeightOrInAFeatureOfItsOwnIsMeant() {
+    String declared = "levels: [0 um, -4 um, -8 um], tolerance: ±0.5 um";
+    assertThat(strips(twoSlots(declared, slot(-0.2, -0.004), slot(0.3, -0.008)))).isEmpty();
+    String rib =
+        LEVELS
+            + "}\n    - {name: rib, x: [-2 mm, 2 mm], y: [0 mm, 0.1 mm], levels: [0 um],"
+            + " tolerance: ±0.5 um";
+    assertThat(strips(twoSlots(rib, slot(-0.2, -0.004), slot(0.3, -0.008)))).isEmpty();
   }
 }
