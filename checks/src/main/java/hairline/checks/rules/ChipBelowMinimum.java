@@ -150,6 +150,13 @@ public final class ChipBelowMinimum implements Rule {
         FeedPerTooth.feedMmPerMin(perToothUm, tooth.rpm(), tooth.mill().flutes()) - 1e-9);
   }
 
+  /** The engagement of an uneven width is that of the field, where it is longest. */
+  private static String width(ToothCut tooth) {
+    return tooth.cut().radialMm().isPresent()
+        ? "width of cut " + Quantities.mm(tooth.cut().radialMm().getAsDouble())
+        : "uneven width of cut, at its largest";
+  }
+
   private static String thickness(ToothCut tooth, Chip chip) {
     StringBuilder text = new StringBuilder();
     text.append(
@@ -158,8 +165,7 @@ public final class ChipBelowMinimum implements Rule {
                 e ->
                     e.isSlot()
                         ? "full slot: the chip reaches the feed per tooth"
-                        : "width of cut "
-                            + Quantities.mm(tooth.cut().radialMm().orElse(0))
+                        : width(tooth)
                             + ": the chip reaches "
                             + Quantities.significant(e.maxSine(), 4)
                             + " of the feed per tooth")

@@ -16,6 +16,9 @@ class WorstOfManyTest {
   @CsvSource(
       delimiter = '|',
       value = {
+        "chip-below-minimum | speaks-twice.nc | 14",
+        "runout-exceeds-feed | speaks-twice.nc | 14",
+        "tools-share-step | speaks-twice.nc | 21",
         "surface-speed-off | speaks-ball-twice.nc | 14",
         "surface-speed-off | speaks-fast-twice.nc | 14",
         "spindle-not-up-to-speed | speaks-twice.nc | 10",

@@ -1,0 +1,21 @@
+%
+O1 (a last digit more)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-3. Y0. Z1.
+Z-0.02
+G1 X3. F100.
+G0 Z1.
+T4 M6
+G43 H4
+S30000 M3
+G0 X-3. Y0.2 Z1.
+Z-0.0401
+G1 X3.
+G0 Z1.
+M5
+M30
+%

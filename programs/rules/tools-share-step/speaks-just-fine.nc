@@ -1,0 +1,21 @@
+%
+O1 (a step of just the height that counts as fine)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-3. Y0. Z1.
+Z-0.02
+G1 X3. F100.
+G0 Z1.
+T4 M6
+G43 H4
+S30000 M3
+G0 X-3. Y0.2 Z1.
+Z-0.04
+G1 X3. ; expect tools-share-step warning: step 20 µm: upper level by tool 3, lower level by tool 4 && the setting of both tools enters the step, √2 times that of one && both levels by one tool
+G0 Z1.
+M5
+M30
+%
