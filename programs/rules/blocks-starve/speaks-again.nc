@@ -14,7 +14,7 @@ X0.0075
 X0.009
 X0.0135
 X0.015
-X0.0165 ; expect blocks-starve warning: behind 1 of 9 feed blocks && longer blocks, or a feed of 225 mm/min && shortest block 1.5 µm / 0.4 ms a block (machine.control.block_time) && the look-ahead of 3 blocks (machine.control.look_ahead) is used up; in sum the tool waits 0.2 ms for blocks
+X0.0165 ; expect blocks-starve warning: behind 1 of 9 feed blocks && longer blocks, or a feed of 412 mm/min && shortest block 1.5 µm / 0.4 ms a block (machine.control.block_time) && the look-ahead of 3 blocks (machine.control.look_ahead) is used up; in sum the tool waits 0.2 ms for blocks
 G0 Z1.
 M5
 M30

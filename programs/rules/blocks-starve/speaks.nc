@@ -12,7 +12,7 @@ X0.0045
 X0.006
 X0.0075
 X0.009
-X0.0105 ; expect blocks-starve warning: behind 1 of 7 feed blocks: it can hold 225 mm/min on the shortest of them, programmed 450 mm/min && longer blocks, or a feed of 225 mm/min && shortest block 1.5 µm / 0.4 ms a block (machine.control.block_time) && the look-ahead of 3 blocks (machine.control.look_ahead) is used up; in sum the tool waits 0.2 ms for blocks
+X0.0105 ; expect blocks-starve warning: behind 1 of 7 feed blocks: it can hold 225 mm/min on the shortest of them, programmed 450 mm/min && longer blocks, or a feed of 393 mm/min && shortest block 1.5 µm / 0.4 ms a block (machine.control.block_time) && the look-ahead of 3 blocks (machine.control.look_ahead) is used up; in sum the tool waits 0.2 ms for blocks
 G0 Z1.
 M5
 M30

@@ -20,7 +20,7 @@ G4 P15.2
 X-1. Y0.
 Z0.1
 G1 Z-0.012 F60.
-X1. F170. ; expect growth-exceeds-share warning @1: step of 4 µm at least && 1 min more of warm-up at 50000 rpm; or a warm-up of 12 min at the working speed of 50000 rpm; or measuring tool 3 again before line 23 && upper level: growth 2.207 µm to 2.356 µm at line 13 (737.504 s) && lower level: growth 2.553 µm to 2.695 µm at line 23 (756.336 s) && allowed is limits.growth_share 0.33 of ±1 µm (job.tolerance)
+X1. F170. ; expect growth-exceeds-share warning @1: step of 4 µm at least && 0.3 min more of warm-up at 50000 rpm; or a warm-up of 12 min at the working speed of 50000 rpm; or measuring tool 3 again before line 23 && upper level: growth 2.207 µm to 2.356 µm at line 13 (737.504 s) && lower level: growth 2.553 µm to 2.695 µm at line 23 (756.336 s) && allowed is limits.growth_share 0.33 of ±1 µm (job.tolerance)
 G0 Z1.
 M5
 M30

@@ -30,4 +30,49 @@ public final class Starving {
     Require.notNegative("block length", lengthMm);
     return lengthMm * 60_000 / Require.positive("feed", feedMmPerMin);
   }
+
+  /**
+   * The largest factor of all feeds, at most 1, at which a {@link BlockQueue} that is full at first
+   * never keeps the tool waiting: of a run of m blocks that last d in sum, more than the N that are
+   * ready ahead, at most d / (T · (m - N)) (exact).
+   *
+   * @param lastMs how long each block lasts at its feed, above 0
+   * @param count how many of them there are
+   * @param mostBlocks blocks N that the control keeps ready, 0 or more
+   * @param blockTimeMs time T that it needs for a block, above 0
+   */
+  public static double factorHeld(double[] lastMs, int count, int mostBlocks, double blockTimeMs) {
+    double factor = 1;
+    while (true) {
+      double tighter = tighter(lastMs, count, mostBlocks, blockTimeMs, factor);
+      if (tighter >= factor) {
+        return factor;
+      }
+      factor = tighter;
+    }
+  }
+
+  /** The factor that the run asks for which at this one falls short most; none asks for more. */
+  private static double tighter(
+      double[] lastMs, int count, int mostBlocks, double blockTimeMs, double factor) {
+    double ready = mostBlocks;
+    double shortest = 0;
+    double tighter = factor;
+    double sumMs = 0;
+    int blocks = 0;
+    for (int k = 0; k < count; k++) {
+      ready += lastMs[k] / (factor * blockTimeMs) - 1;
+      sumMs += lastMs[k];
+      blocks++;
+      if (ready >= mostBlocks) {
+        ready = mostBlocks;
+        sumMs = 0;
+        blocks = 0;
+      } else if (ready < shortest) {
+        shortest = ready;
+        tighter = sumMs / (blockTimeMs * (blocks - mostBlocks));
+      }
+    }
+    return tighter;
+  }
 }

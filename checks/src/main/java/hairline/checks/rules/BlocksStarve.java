@@ -13,6 +13,7 @@ import hairline.checks.motion.Place;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.setup.ControlKeys;
+import java.util.Arrays;
 import java.util.Optional;
 
 /** Blocks at the programmed feed are used up faster than the control makes them ready. */
@@ -31,6 +32,9 @@ public final class BlocksStarve implements Rule {
     return INFO;
   }
 
+  /** So many blocks without a full queue are kept; of more, each is to hold by itself. */
+  private static final int MOST_BLOCKS = 1 << 20;
+
   /** The feed blocks of one operation. */
   private static final class Tally {
     final int operation;
@@ -42,10 +46,60 @@ public final class BlocksStarve implements Rule {
     double feedMmPerMin;
     double shortestMm;
     double waitMs;
+    double slowestMmPerMin = Double.POSITIVE_INFINITY;
+    double fastestMmPerMin;
+
+    /** The factor of all feeds at which the tool would not wait. */
+    double factorHeld = 1;
+
+    /** How long each block lasts since the queue was full. */
+    private double[] lastMs = new double[64];
+
+    private int sinceFull;
+    private boolean waited;
+    private boolean tooMany;
+    private double shortestMs = Double.POSITIVE_INFINITY;
 
     Tally(int operation, BlockQueue queue) {
       this.operation = operation;
       this.queue = queue;
+    }
+
+    /** Runs a block; returns how long the tool waits behind it. */
+    double run(double blockMs, Reader reader) {
+      if (sinceFull == lastMs.length && sinceFull < MOST_BLOCKS) {
+        lastMs = Arrays.copyOf(lastMs, 2 * sinceFull);
+      }
+      if (sinceFull < lastMs.length) {
+        lastMs[sinceFull++] = blockMs;
+      } else {
+        tooMany = true;
+      }
+      shortestMs = Math.min(shortestMs, blockMs);
+      double waitMs = queue.run(blockMs);
+      waited |= waitMs > 0;
+      if (queue.readyBlocks() >= reader.lookAhead()) {
+        full(reader);
+      }
+      return waitMs;
+    }
+
+    /** The control has caught up. */
+    void full(Reader reader) {
+      if (waited) {
+        factorHeld =
+            Math.min(
+                factorHeld,
+                tooMany
+                    ? shortestMs / reader.blockTimeMs()
+                    : Starving.factorHeld(
+                        lastMs, sinceFull, reader.lookAhead(), reader.blockTimeMs()));
+      }
+      queue.fill();
+      sinceFull = 0;
+      waited = false;
+      tooMany = false;
+      shortestMs = Double.POSITIVE_INFINITY;
     }
   }
 
@@ -76,12 +130,12 @@ public final class BlocksStarve implements Rule {
             count(tally[0], move, reader);
           } else {
             // The control is taken to catch up.
-            tally[0].queue.fill();
+            tally[0].full(reader);
             context.notChecked("how long a block lasts is not known", move.at());
           }
         });
-    on.event(Dwelled.class, dwell -> tally[0].queue.fill());
-    on.event(Stopped.class, stop -> tally[0].queue.fill());
+    on.event(Dwelled.class, dwell -> tally[0].full(reader));
+    on.event(Stopped.class, stop -> tally[0].full(reader));
     on.event(Ended.class, end -> speak(context, tally[0], reader));
   }
 
@@ -96,11 +150,13 @@ public final class BlocksStarve implements Rule {
     double lengthMm = move.lengthMm();
     if (!move.isFeed() || feedMmPerMin <= 0 || lengthMm <= 0) {
       // A rapid takes longer than its block: the control catches up.
-      tally.queue.fill();
+      tally.full(reader);
       return;
     }
     tally.blocks++;
-    double waitMs = tally.queue.run(Starving.blockLastsMs(lengthMm, feedMmPerMin));
+    tally.slowestMmPerMin = Math.min(tally.slowestMmPerMin, feedMmPerMin);
+    tally.fastestMmPerMin = Math.max(tally.fastestMmPerMin, feedMmPerMin);
+    double waitMs = tally.run(Starving.blockLastsMs(lengthMm, feedMmPerMin), reader);
     if (waitMs <= 0) {
       return;
     }
@@ -118,6 +174,7 @@ public final class BlocksStarve implements Rule {
   }
 
   private static void speak(RuleContext context, Tally tally, Reader reader) {
+    tally.full(reader);
     if (tally.first.isEmpty()) {
       return;
     }
@@ -146,14 +203,29 @@ public final class BlocksStarve implements Rule {
                     + " (machine.control.look_ahead) is used up; in sum the tool waits "
                     + Quantities.significant(tally.waitMs, 4)
                     + " ms for blocks")
-            .cure("longer blocks, or a feed of " + Quantities.feed(tally.leastHeldMmPerMin))
+            .cure("longer blocks, or " + slower(tally))
             .figure("starved", (double) tally.waitedFor, "")
             .figure("blocks", (double) tally.blocks, "")
             .figure("feedHeld", tally.leastHeldMmPerMin, "mm/min")
             .figure("feed", tally.feedMmPerMin, "mm/min")
+            .figure("factorHeld", tally.factorHeld, "")
             .figure("wait", tally.waitMs, "ms")
             .operation(tally.operation)
             .cause("starve")
             .severity(tally.feedMmPerMin / tally.leastHeldMmPerMin));
+  }
+
+  /** The feed, or where there are several the part of them, at which the tool would not wait. */
+  private static String slower(Tally tally) {
+    return tally.slowestMmPerMin == tally.fastestMmPerMin
+        ? "a feed of " + Quantities.feed(floor(tally.fastestMmPerMin * tally.factorHeld))
+        : "all feeds of the operation times " + Quantities.significant(floor(tally.factorHeld), 6);
+  }
+
+  /** To whole units where there are many, else to four digits: never above. */
+  private static double floor(double value) {
+    double digits =
+        value >= 100 ? 1 : StrictMath.pow(10, 3 - StrictMath.floor(StrictMath.log10(value)));
+    return StrictMath.floor(value * digits + 1e-9) / digits;
   }
 }

@@ -176,12 +176,4 @@ public final class Drift {
         ? Double.POSITIVE_INFINITY
         : Math.max(Math.abs(leastUm[0]), Math.abs(mostUm[0]));
   }
-
-  int count() {
-    return leastUm.length;
-  }
-
-  double sizeUm(int sample) {
-    return Math.max(Math.abs(leastUm[sample]), Math.abs(mostUm[sample]));
-  }
 }

@@ -7,32 +7,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/**
- * What would bring the growth of a step within its share, worked out for every choice of figures.
- */
+/** What would bring the growth of a step within its share. */
 public final class GrowthCures {
   private GrowthCures() {}
 
   /**
-   * How much longer the spindle would have to turn at the working speed beforehand: each time
-   * constant takes growth still to come, and so the drift, to 1/e of itself. Empty where the
-   * spindle did not go on alike between the two points, so that this does not hold.
+   * How much longer the spindle would have to turn at the working speed beforehand, for a drift
+   * that with typical figures, by which a rule speaks, is as large as allowed: each time constant
+   * takes growth still to come, and so the drift, to 1/e of itself. Empty where the spindle did not
+   * go on alike between the two points, so that this does not hold.
    */
   public static OptionalDouble moreWarmUpSeconds(StepGrowth.Told told, double allowedUm) {
     Optional<GrowthPoint> from = from(told);
-    if (from.isEmpty() || !from.get().sameStretch(told.lower().growth())) {
-      return OptionalDouble.empty();
-    }
-    SpindleGrowth growth = told.lower().growth().growth();
-    double seconds = 0;
-    for (int i = 0; i < told.drift().count(); i++) {
-      double part = told.drift().sizeUm(i) / allowedUm;
-      if (part > 1) {
-        seconds = Math.max(seconds, growth.tauS(i) * StrictMath.log(part));
-      }
-    }
-    return seconds > 0 && Double.isFinite(seconds)
-        ? OptionalDouble.of(seconds)
+    double part = told.drift().sizeUm() / allowedUm;
+    return from.isPresent()
+            && from.get().sameStretch(told.lower().growth())
+            && part > 1
+            && Double.isFinite(part)
+        ? OptionalDouble.of(told.lower().growth().growth().tauS(0) * StrictMath.log(part))
         : OptionalDouble.empty();
   }
 
