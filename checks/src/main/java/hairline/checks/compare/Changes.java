@@ -294,7 +294,9 @@ final class Changes {
             a.centreFirstMm() - b.centreFirstMm(), a.centreSecondMm() - b.centreSecondMm());
     boolean otherPlane = !was.modes().plane().value().equals(is.modes().plane().value());
     double radius = Math.max(a.startRadiusMm(), b.startRadiusMm());
-    double turned = Math.abs(a.sweepRad() - b.sweepRad()) * radius;
+    // Points of one circle that lie so far apart along it: the chord between them.
+    double halfTurn = Math.min(Math.abs(a.sweepRad() - b.sweepRad()) / 2, Math.PI / 2);
+    double turned = 2 * radius * StrictMath.sin(halfTurn);
     double middle = otherPlane ? 2 * radius : Math.max(centres, turned);
     return Math.max(far, middle <= CircleCourse.SAME_MM ? 0 : middle);
   }

@@ -2,6 +2,8 @@ package hairline.checks.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import hairline.checks.finding.Level;
 import java.util.List;
 import java.util.Optional;
@@ -49,6 +51,26 @@ class ConditionsTest {
         .filter(c -> c != '\n' && !(c == '\r' && format == ReportFormat.CSV))
         .forEach(c -> assertThat(Visible.isHarmless(c)).as("U+%04X", c).isTrue());
     assertThat(report(format, false, Conditions.NONE)).doesNotContain("tools.3.runout = ");
+  }
+
+  @Test
+  void theJsonHasKeysAndValuesApart() throws Exception {
+    JsonNode conditions =
+        new ObjectMapper().readTree(report(ReportFormat.JSON, false, NARROW)).get("conditions");
+    assertThat(conditions.get("whatIf").get(0).toString())
+        .isEqualTo("{\"key\":\"tools.3.runout\",\"value\":\"0.01 um\"}");
+    assertThat(conditions.get("whatIf").get(1).get("value").asText()).isEqualTo(SampleRun.HOSTILE);
+    JsonNode sarif =
+        new ObjectMapper().readTree(report(ReportFormat.SARIF, false, NARROW)).get("runs").get(0);
+    assertThat(sarif.get("properties").get("whatIf").get(0).asText())
+        .isEqualTo("tools.3.runout = 0.01 um");
+  }
+
+  @Test
+  void aTableHasThemBeforeThePrograms() {
+    assertThat(report(ReportFormat.CSV, false, NARROW).split("\r\n", -1)[1])
+        .startsWith(",asked,")
+        .contains("\"only end-missing, syntax\"");
   }
 
   @Test

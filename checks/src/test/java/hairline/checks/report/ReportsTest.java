@@ -14,12 +14,14 @@ import hairline.checks.finding.Level;
 import hairline.checks.finding.Occurrence;
 import hairline.checks.finding.ProgramResult;
 import hairline.checks.finding.ProgramResult.SourceLine;
+import hairline.checks.rules.RuleInfo;
 import hairline.checks.rules.Rules;
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -126,6 +128,91 @@ class ReportsTest {
       assertThat(rule.get("help").get("markdown").asText())
           .startsWith("# " + rule.get("id").asText());
     }
+  }
+
+  /** SARIF 2.1.0, 3.49 (reportingDescriptor), 3.52.4 (ruleIndex). */
+  @Test
+  void sarifRulesAreDescribedAndResultsPointAtThem() throws Exception {
+    List<String> rules = Rules.all().stream().map(rule -> rule.info().name()).toList();
+    String whole =
+        SampleRun.report(ReportFormat.SARIF, options(false, false, rules), SampleRun.all());
+    JsonNode run = JSON.readTree(whole).get("runs").get(0);
+    JsonNode described = run.get("tool").get("driver").get("rules");
+    for (int k = 0; k < rules.size(); k++) {
+      RuleInfo info = Rules.all().get(k).info();
+      JsonNode rule = described.get(k);
+      assertThat(rule.get("id").asText()).isEqualTo(info.name());
+      assertThat(rule.get("shortDescription").get("text").asText()).isEqualTo(info.summary());
+      assertThat(rule.get("fullDescription").get("text").asText()).isNotBlank();
+      assertThat(rule.get("defaultConfiguration").get("level").asText())
+          .isEqualTo(info.level().word());
+      assertThat(rule.get("properties").get("tags").get(0).asText())
+          .isEqualTo(info.group().name().toLowerCase(Locale.ROOT));
+    }
+    for (JsonNode result : run.get("results")) {
+      assertThat(rules.get(result.get("ruleIndex").asInt()))
+          .isEqualTo(result.get("ruleId").asText());
+    }
+    // Of rules that were not asked nothing is described.
+    JsonNode one =
+        JSON.readTree(
+                SampleRun.report(
+                    ReportFormat.SARIF, options(false, false, List.of("syntax")), SampleRun.all()))
+            .get("runs")
+            .get(0);
+    assertThat(one.get("tool").get("driver").get("rules")).hasSize(1);
+    assertThat(one.get("results").get(0).get("ruleId").asText()).isEqualTo("chip-below-minimum");
+    assertThat(one.get("results").get(0).has("ruleIndex")).isFalse();
+  }
+
+  private static JsonNode sarif(List<CheckedProgram> programs, int exitStatus) throws Exception {
+    java.io.ByteArrayOutputStream out = new java.io.ByteArrayOutputStream();
+    ReportWriter writer = ReportFormat.SARIF.writer(out, SampleRun.OPTIONS);
+    writer.begin();
+    for (CheckedProgram program : programs) {
+      writer.program(program);
+    }
+    writer.end(new Verdict(1, 0, 0, 0, 0, 0, 0, 0, exitStatus));
+    return JSON.readTree(out.toByteArray()).get("runs").get(0).get("invocations").get(0);
+  }
+
+  /** SARIF 2.1.0, 3.20.14: false where the tool could not do its work. */
+  @Test
+  void sarifSaysWhetherTheRunWasAWholeOne() throws Exception {
+    for (int status = 0; status <= 4; status++) {
+      JsonNode invocation = sarif(List.of(), status);
+      assertThat(invocation.get("exitCode").asInt()).isEqualTo(status);
+      assertThat(invocation.get("executionSuccessful").asBoolean()).isEqualTo(status < 2);
+    }
+  }
+
+  @Test
+  void sarifCountsNotificationsThatItLeavesOut() throws Exception {
+    List<CheckedProgram> many = java.util.Collections.nCopies(1000, SampleRun.gone());
+    JsonNode just = sarif(many, 3).get("toolExecutionNotifications");
+    assertThat(just).hasSize(1001);
+    assertThat(just.get(0).get("message").get("text").asText())
+        .isEqualTo("[input-missing] `gone.nc` does not exist; check the name");
+    List<CheckedProgram> more = new ArrayList<>(many);
+    more.addAll(many.subList(0, 2));
+    JsonNode left = sarif(more, 3).get("toolExecutionNotifications");
+    assertThat(left).hasSize(1002);
+    assertThat(left.get(1000).get("message").get("text").asText())
+        .isEqualTo("2 more notifications are left out");
+  }
+
+  @Test
+  void junitHasACaseForEachRuleThatWasAsked() {
+    String text =
+        SampleRun.report(
+            ReportFormat.JUNIT,
+            options(false, false, List.of("end-missing", "chip-below-minimum")),
+            List.of(SampleRun.embedded()));
+    assertThat(text)
+        .contains("<testcase classname=\"plain.nc\" name=\"read\"/>\n")
+        .contains("<testcase classname=\"plain.nc\" name=\"end-missing\"/>\n")
+        .contains("<testcase classname=\"plain.nc\" name=\"chip-below-minimum\"/>\n")
+        .contains("tests=\"5\" failures=\"0\" errors=\"0\" skipped=\"2\"");
   }
 
   @Test
