@@ -1,34 +1,20 @@
 package hairline.parser;
 
-import hairline.parser.grammar.PartProgramLexer;
-import hairline.parser.grammar.PartProgramParser;
-import hairline.parser.grammar.PartProgramParser.BlockContext;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.antlr.v4.runtime.CommonTokenStream;
-import org.antlr.v4.runtime.Token;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Reads one line with the grammar. Holds lexer, parser and their tables for reuse, so one instance
- * serves one thread.
+ * Reads one line: a plain one by the scanner, any other with the grammar, whose machinery is made
+ * when the first such line comes. One instance serves one thread.
  */
 final class BlockParser {
-  /** Tables are looked at now and then only; in between they grow by little. */
-  static final int BLOCKS_BETWEEN_TABLE_CHECKS = 1_024;
-
   /** System property by which tests have every line read with the grammar. */
   static final String GRAMMAR_ONLY = "hairline.grammarOnly";
 
-  private final LineChars chars = new LineChars();
-  private final PartProgramLexer lexer = new PartProgramLexer(chars);
-  private final CommonTokenStream tokens = new CommonTokenStream(lexer);
-  private final PartProgramParser parser = new PartProgramParser(tokens);
-  private final StopAtFirstError stopAtFirstError = new StopAtFirstError();
-  private final SharedTables shared;
   private final LineScanner scanner = new LineScanner();
   private final boolean scans;
-  private int blocksUntilCheck;
+  private final SharedTables shared;
+  private @Nullable GrammarReader grammar;
 
   BlockParser() {
     this(SharedTables.ALL);
@@ -46,13 +32,14 @@ final class BlockParser {
   BlockParser(SharedTables shared, boolean scans) {
     this.shared = shared;
     this.scans = scans;
-    lexer.removeErrorListeners();
-    parser.removeErrorListeners();
   }
 
   /** The block that a line makes, its kind apart: never a leader. */
   Block parse(Line line) {
-    return scan(line) ? scanner.block(line) : parseWithGrammar(line);
+    if (scan(line)) {
+      return scanner.block(line);
+    }
+    return scans && line.isBareTapeMark() ? tapeMark(line) : grammar().read(line);
   }
 
   /** Whether the line is plain, so that {@link #scanner} holds its words. */
@@ -70,95 +57,26 @@ final class BlockParser {
     return scanner;
   }
 
-  private Block parseWithGrammar(Line line) {
-    line.decode();
-    if (line.tooLong) {
-      return unread(line, List.of(), SyntaxProblems.lineTooLong());
+  private GrammarReader grammar() {
+    GrammarReader made = grammar;
+    if (made == null) {
+      made = new GrammarReader(shared);
+      grammar = made;
     }
-    if (blocksUntilCheck == 0) {
-      useCurrentTables();
-    }
-    blocksUntilCheck--;
-    chars.reset(line);
-    lexer.setInputStream(chars);
-    tokens.setTokenSource(lexer);
-    tokens.fill();
-    List<Token> all = tokens.getTokens();
-    Optional<Problem> tooDeep = Nesting.problem(all);
-    if (tooDeep.isPresent()) {
-      return unread(line, comments(all), tooDeep.get());
-    }
-    return stopAtFirstError
-        .parse(parser, tokens)
-        .map(tree -> read(line, tree))
-        .orElseGet(() -> unread(line, comments(all), broken(all)));
+    return made;
   }
 
-  private static Block read(Line line, BlockContext tree) {
-    BlockBuilder builder = new BlockBuilder(tree);
-    Optional<Problem> limit = builder.limitProblem();
-    if (limit.isPresent()) {
-      return unread(line, builder.comments(), limit.get());
-    }
+  private static Block tapeMark(Line line) {
     return new Block(
         line.number,
         line.byteOffset,
         line.byteLength,
-        line.shortText(),
-        builder.isTapeMark() ? Block.Kind.TAPE_MARK : Block.Kind.BLOCK,
-        builder.isDeletable(),
-        builder.words(),
-        builder.settings(),
-        builder.comments(),
-        builder.spaceProblems());
-  }
-
-  private Problem broken(List<Token> all) {
-    return new SyntaxProblems(all)
-        .problem(stopAtFirstError.offender(), stopAtFirstError.expected());
-  }
-
-  private static Block unread(Line line, List<Comment> comments, Problem problem) {
-    return new Block(
-        line.number,
-        line.byteOffset,
-        line.byteLength,
-        line.shortText(),
-        Block.Kind.BLOCK,
-        startsWithSlash(line),
+        line.shortAscii(),
+        Block.Kind.TAPE_MARK,
+        false,
         List.of(),
         List.of(),
-        comments,
-        List.of(problem));
-  }
-
-  /** A block that cannot be read is deletable all the same. */
-  private static boolean startsWithSlash(Line line) {
-    for (int i = 0; i < line.count; i++) {
-      int c = line.codePoints[i];
-      if (c != ' ' && c != '\t') {
-        return c == '/' && !(i + 1 < line.count && line.codePoints[i + 1] == '/');
-      }
-    }
-    return false;
-  }
-
-  private static List<Comment> comments(List<Token> all) {
-    List<Comment> comments = new ArrayList<>();
-    for (Token token : all) {
-      switch (token.getType()) {
-        case PartProgramLexer.COMMENT, PartProgramLexer.REMARK, PartProgramLexer.UNCLOSED_COMMENT ->
-            comments.add(Comments.of(token));
-        default -> {}
-      }
-    }
-    return comments;
-  }
-
-  private void useCurrentTables() {
-    blocksUntilCheck = BLOCKS_BETWEEN_TABLE_CHECKS;
-    GrammarTables tables = shared.current();
-    lexer.setInterpreter(tables.lexerInterpreter(lexer));
-    parser.setInterpreter(tables.parserInterpreter(parser));
+        List.of(),
+        List.of());
   }
 }

@@ -1,5 +1,7 @@
 package hairline.parser;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * The tables that readers share, so that each learns from the others. ANTLR never forgets by
  * itself; here the tables begin afresh when they have grown beyond a bound.
@@ -12,7 +14,7 @@ final class SharedTables {
   static final SharedTables ALL = new SharedTables(MOST_STATES);
 
   private final int mostStates;
-  private volatile GrammarTables current = new GrammarTables();
+  private volatile @Nullable GrammarTables current;
 
   SharedTables(int mostStates) {
     this.mostStates = mostStates;
@@ -21,7 +23,7 @@ final class SharedTables {
   /** The tables to use from now on. */
   GrammarTables current() {
     GrammarTables tables = current;
-    if (tables.states() > mostStates) {
+    if (tables == null || tables.states() > mostStates) {
       tables = new GrammarTables();
       current = tables;
     }

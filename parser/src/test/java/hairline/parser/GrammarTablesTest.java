@@ -56,7 +56,7 @@ class GrammarTablesTest {
     BlockParser parser = new BlockParser(small, false);
     BlockParser other = new BlockParser(new SharedTables(Integer.MAX_VALUE), false);
     Random random = new Random(1);
-    for (int i = 0; i < BlockParser.BLOCKS_BETWEEN_TABLE_CHECKS; i++) {
+    for (int i = 0; i < GrammarReader.BLOCKS_BETWEEN_TABLE_CHECKS; i++) {
       String text = anyLine(random);
       assertThat(read(parser, text)).isEqualTo(read(other, text));
     }

@@ -66,6 +66,16 @@ class ScannerProperties {
     return scanned;
   }
 
+  /** Tape marks, and what only looks like one. */
+  @Example
+  void tapeMarks() {
+    for (String text :
+        List.of("%", " %", "%\t ", "%%", "% %", "%1", "%(end)", "(a)%", "/%", "%é")) {
+      same(text.getBytes(UTF_8));
+    }
+    assertThat(quick.parse(line(" %".getBytes(UTF_8))).kind()).isEqualTo(Block.Kind.TAPE_MARK);
+  }
+
   /** A thousand lines a try: a million a run. */
   @Property
   void randomLines(@ForAll long seed) {
