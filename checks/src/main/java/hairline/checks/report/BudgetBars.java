@@ -3,10 +3,14 @@ package hairline.checks.report;
 import hairline.checks.budget.StepBudget;
 import hairline.checks.finding.Quantities;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * Draws error budgets as bars: the parts of each step's error in their order, and the tolerance
  * beside them. Parts are told apart by their names below, not by colour alone.
+ *
+ * <p>A bar ends where the error does. Where drifts work against the others, these are drawn as much
+ * shorter as they are undone, and the drifts are named behind the bar where there is room.
  */
 final class BudgetBars {
   private static final int MOST_BARS = 8;
@@ -54,9 +58,15 @@ final class BudgetBars {
             + ", "
             + SurfaceWords.um(budget.step().heightPm())
             + " µm";
-    out.raw("<g>\n<title>")
-        .text(name + ": " + Quantities.um(budget.errorUm().typical()))
-        .raw("</title>\n");
+    String error = Quantities.um(budget.errorUm().typical());
+    String undone =
+        budget.weighed().stream()
+            .filter(weighed -> weighed.shareOfError() < 0)
+            .map(weighed -> weighed.part().source().words())
+            .collect(Collectors.joining(" and "));
+    String less = undone.isEmpty() ? "" : ", less " + undone;
+    double shares = budget.weighed().stream().mapToDouble(w -> Math.max(0, w.shareOfError())).sum();
+    out.raw("<g>\n<title>").text(name + ": " + error + less).raw("</title>\n");
     out.label(LEFT - 10, y + BAR - 4, "end", name);
     double limitFrom = Canvas.BRIEF.width();
     double limitTo = 0;
@@ -72,7 +82,7 @@ final class BudgetBars {
     double x = LEFT;
     int k = 0;
     for (StepBudget.Weighed weighed : budget.weighed()) {
-      double width = weighed.shareOfError() * budget.errorUm().typical() * perUm;
+      double width = weighed.shareOfError() / shares * budget.errorUm().typical() * perUm;
       if (width <= 0) {
         continue;
       }
@@ -93,7 +103,10 @@ final class BudgetBars {
       out.line(at, y - 4, at, y + BAR + 4, "cuthalo");
       out.line(at, y - 4, at, y + BAR + 4, "cut");
     }
-    out.label(x + 6, y + BAR - 4, "", Quantities.um(budget.errorUm().typical()));
+    double line = LEFT + limit(budget) * perUm;
+    double free = line > x + 6 ? line - 4 : Canvas.BRIEF.width();
+    boolean room = x + 6 + width(error + less) <= free;
+    out.label(x + 6, y + BAR - 4, "", room ? error + less : error);
     out.raw("</g>\n");
   }
 

@@ -1,6 +1,7 @@
 package hairline.checks.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -23,6 +24,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -131,6 +134,46 @@ class BudgetReportsTest {
   }
 
   @Test
+  void theBarsLookAsKept() {
+    List<StepBudget> budgets =
+        program().result().orElseThrow().budgets().stream()
+            .map(ProgramResult.Budget::step)
+            .toList();
+    Golden.check("budget-bars.svg", BudgetBars.of(budgets));
+    assertThat(BudgetBars.of(List.of())).isEmpty();
+  }
+
+  /**
+   * A drift of 0.6 µm of which another undoes 0.5 µm: the bar must not reach beyond the error of
+   * 0.1 µm, which the tolerance allows.
+   */
+  @Test
+  void aBarEndsWhereTheErrorDoes() {
+    StepBudget undone =
+        new StepBudget(
+            budget("", 41, 0, List.of(), OptionalDouble.of(0.12)).step(),
+            List.of(
+                new Part.Drift(Source.TILT, Band.ofExact(0.6), "one way"),
+                new Part.Drift(Source.GROWTH, Band.ofExact(-0.5), "the other way")),
+            List.of(),
+            OptionalDouble.of(0.2),
+            OptionalDouble.of(0.01));
+    assertThat(undone.errorUm().typical()).isCloseTo(0.1, within(1e-12));
+    String bars = BudgetBars.of(List.of(undone));
+    Matcher bar =
+        Pattern.compile("<rect class=\"part.\" x=\"([0-9.]+)\" y=\"8\" width=\"([0-9.]+)\"")
+            .matcher(bars);
+    double end = 0;
+    while (bar.find()) {
+      end = Double.parseDouble(bar.group(1)) + Double.parseDouble(bar.group(2));
+    }
+    Matcher limit = Pattern.compile("<line class=\"cut\" x1=\"([0-9.]+)\"").matcher(bars);
+    assertThat(limit.find()).isTrue();
+    assertThat(end - 210).isCloseTo((Double.parseDouble(limit.group(1)) - 210) / 2, within(0.02));
+    assertThat(bars).contains("0.1 µm, less spindle growth");
+  }
+
+  @Test
   void theJsonIsAsItsSchemaHasItAndSharesAddUp() throws Exception {
     String json = report(ReportFormat.JSON, program());
     String schema =
@@ -152,7 +195,7 @@ class BudgetReportsTest {
         assertThat(Math.abs(part.get("share").asDouble())).isLessThanOrEqualTo(last);
         last = Math.abs(part.get("share").asDouble());
       }
-      assertThat(shares).isCloseTo(1, org.assertj.core.api.Assertions.within(1e-9));
+      assertThat(shares).isCloseTo(1, within(1e-9));
     }
     assertThat(budgets.get(4).get("decision").asText()).isEqualTo("undecided");
   }

@@ -32,6 +32,8 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -448,6 +450,115 @@ class TimeAndDepthReportsTest {
         .contains("parts/mixer.nc, along its time", "sheet: parts/setup.yaml", "1.67 min")
         .contains("3 marks are left out", "growth, typical", "as measured")
         .contains("middle of the bounds, where times or speeds before are not known");
+  }
+
+  /**
+   * A program whose first measuring comes late, so that the rest is drawn once more; with cuts that
+   * are told as one, and others that are not, because of a stop, a speed or a tool.
+   */
+  private static ProgramTimeline late() {
+    List<Point> points =
+        List.of(
+            point(0, 0, 0, true),
+            point(2, 20_000, 0, true),
+            point(902, 20_000, 5, true),
+            point(910, 40_000, 5, true),
+            point(1000, 40_000, 7.5, true),
+            point(1000, -1, 7.5, false),
+            point(1010, 30_000, 7.5, false),
+            point(1200, 30_000, -1.5, false));
+    List<Mark> marks =
+        List.of(
+            mark(Kind.WARM_UP, 6, 2, 902, 0),
+            mark(Kind.TOOL_CHANGE, 7, 902, 906, 3),
+            mark(Kind.MEASURING, 8, 906, 910, 3),
+            mark(Kind.OPERATOR, 14, 950, 950, 0),
+            mark(Kind.TOOL_CHANGE, 17, 1000, 1004, 5),
+            mark(Kind.MEASURING, 18, 1004, 1010, 5));
+    List<Cutting> fine =
+        List.of(
+            cutting(10, 912, 920, 3, 0.1),
+            cutting(12, 920.5, 940, 3, 0.5),
+            cutting(15, 951, 980, 3, 1.5),
+            cutting(19, 1011, 1100, 5, -3),
+            cutting(21, 1100, 1150, 5, -5),
+            cutting(23, 1151, 1160, 3, 2));
+    List<Cutting> other = List.of(cutting(9, 910.25, 911, 3, 0), cutting(20, 1170, 1200, 0, 0));
+    return new ProgramTimeline(TimeTaken.of(1200), true, points, marks, fine, other, List.of());
+  }
+
+  private static Mark mark(Kind kind, int line, double from, double to, int tool) {
+    return new Mark(
+        kind,
+        SampleRun.at(0, line, 1, 4),
+        from,
+        to,
+        true,
+        tool == 0 ? OptionalInt.empty() : OptionalInt.of(tool),
+        kind == Kind.MEASURING ? um(4.5, 5, 5.5) : Optional.empty());
+  }
+
+  private static Cutting cutting(int line, double from, double to, int tool, double drift) {
+    return new Cutting(
+        SampleRun.at(0, line, 1, 4),
+        SampleRun.at(0, line + 1, 1, 4),
+        from,
+        to,
+        tool == 0 ? OptionalInt.empty() : OptionalInt.of(tool),
+        um(drift - 0.25, drift, drift + 0.25),
+        um(drift - 0.25, drift, drift + 0.25));
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = ReportFormat.class,
+      names = {"TEXT", "SVG"})
+  void looksAsKept(ReportFormat format) {
+    CheckedProgram program =
+        plain().withTimeline(Optional.of(late())).withDepths(Optional.of(depths(false)));
+    Golden.check("time." + format, report(format, program));
+  }
+
+  @Test
+  void cutsWithNothingBetweenAreOneRow() {
+    assertThat(report(ReportFormat.TEXT, plain().withTimeline(Optional.of(late()))))
+        .contains("fine cuts T3, lines 10 to 13\n")
+        .contains("fine cuts T3, lines 15 to 16\n")
+        .contains("fine cuts T5, lines 19 to 22\n")
+        .contains("fine cuts T3, lines 23 to 24\n")
+        .contains("since measuring -0.150…0.350 to 0.250…0.750 µm")
+        .contains("cuts T3, lines 9 to 10\n", "cuts, lines 20 to 21\n");
+  }
+
+  @Test
+  void onlySixtyRowsOfTimeAreShown() {
+    List<Mark> marks = new ArrayList<>();
+    for (int k = 0; k < 59; k++) {
+      marks.add(mark(Kind.OPERATOR, k + 1, k, k, 0));
+    }
+    ProgramTimeline sixty =
+        new ProgramTimeline(
+            TimeTaken.of(100),
+            false,
+            List.of(point(0, 100, 0, true)),
+            marks,
+            List.of(),
+            List.of(),
+            List.of());
+    assertThat(report(ReportFormat.TEXT, plain().withTimeline(Optional.of(sixty))))
+        .contains("spindle turns", "operator, line 59")
+        .doesNotContain("more; --verbose");
+    marks.add(mark(Kind.OPERATOR, 60, 70, 70, 0));
+    marks.add(mark(Kind.OPERATOR, 61, 71, 71, 0));
+    ProgramTimeline more =
+        new ProgramTimeline(
+            TimeTaken.of(100), false, sixty.points(), marks, List.of(), List.of(), List.of());
+    assertThat(report(ReportFormat.TEXT, plain().withTimeline(Optional.of(more))))
+        .contains("…  2 more; --verbose lists them all")
+        .doesNotContain("operator, line 60");
+    assertThat(report(ReportFormat.TEXT, plain().withTimeline(Optional.of(more)), true))
+        .contains("operator, line 61")
+        .doesNotContain("more; --verbose");
   }
 
   @Test
