@@ -81,7 +81,16 @@ final class BriefCommand implements Action {
         new Surfaces(SurfaceWanted.NOTHING, false, false, true, OptionalLong.empty());
     CheckRun run =
         new CheckRun(
-            Selection.ALL, sheets, options, false, false, surfaces, Timings.NONE, false, messages);
+            Selection.ALL,
+            sheets,
+            options,
+            false,
+            false,
+            FeedTables.NONE,
+            surfaces,
+            Timings.NONE,
+            false,
+            messages);
     List<CheckedProgram> checked = new ArrayList<>();
     try (Progress progress = Progress.start(streams, 1, true)) {
       run.run(List.of(one.input()), 1, progress, checked::add);

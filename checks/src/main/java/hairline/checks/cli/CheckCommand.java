@@ -129,6 +129,14 @@ final class CheckCommand implements Action {
   private boolean timeline;
 
   @Option(
+      names = "--feeds",
+      description =
+          "Compares the feed that the machine reaches with that programmed: for each operation"
+              + " time, share of it below, what holds the feed, and the moves that fall furthest"
+              + " below (text, json); each move (csv).")
+  private boolean feeds;
+
+  @Option(
       names = "--cell",
       paramLabel = "LENGTH",
       description =
@@ -281,7 +289,16 @@ final class CheckCommand implements Action {
     long start = System.nanoTime();
     CheckRun run =
         new CheckRun(
-            selection, sheets, options, allowUnread, summary, surfaces, clocks, seen, messages);
+            selection,
+            sheets,
+            options,
+            allowUnread,
+            summary,
+            feedTables(),
+            surfaces,
+            clocks,
+            seen,
+            messages);
     try (Reports open = new Reports(format, streams.out(), wanted, options, messages)) {
       try (Progress progress = Progress.start(streams, inputs.size(), !quiet)) {
         run.run(inputs, workers, progress, program -> open.program(program.withBudgets(budget)));
@@ -299,16 +316,29 @@ final class CheckCommand implements Action {
     return Arrays.stream(all).filter(one -> one.toString().equals(name)).findFirst();
   }
 
-  /** What is to be seen of the part left. */
-  private Surfaces surfaces() throws Failed {
+  /** The formats of all reports. */
+  private List<ReportFormat> formats() {
     List<ReportFormat> formats = new ArrayList<>(Reports.Wanted.formats(reports));
     formats.add(format);
+    return formats;
+  }
+
+  private FeedTables feedTables() {
+    List<ReportFormat> formats = formats();
+    return new FeedTables(
+        feeds, formats.contains(ReportFormat.TEXT) || formats.contains(ReportFormat.JSON));
+  }
+
+  /** What is to be seen of the part left. */
+  private Surfaces surfaces() throws Failed {
+    List<ReportFormat> formats = formats();
     SurfaceWanted wanted =
         new SurfaceWanted(terraces, Surfaces.lines(sections), formats.contains(ReportFormat.SVG));
     if (formats.contains(ReportFormat.CSV)
         && !terraces
         && !depths
         && !timeline
+        && !feeds
         && !budget
         && sections.isEmpty()) {
       throw Failed.of(Failure.CSV_OF_NOTHING);

@@ -39,6 +39,7 @@ final class CheckRun {
   private final ReportOptions options;
   private final boolean allowUnread;
   private final boolean withSummary;
+  private final FeedTables feeds;
   private final Surfaces surfaces;
   private final boolean reportIsSeen;
   private final Messages messages;
@@ -61,6 +62,7 @@ final class CheckRun {
       ReportOptions options,
       boolean allowUnread,
       boolean withSummary,
+      FeedTables feeds,
       Surfaces surfaces,
       Timings timings,
       boolean reportIsSeen,
@@ -71,6 +73,7 @@ final class CheckRun {
     this.options = options;
     this.allowUnread = allowUnread;
     this.withSummary = withSummary;
+    this.feeds = feeds;
     this.surfaces = surfaces;
     this.reportIsSeen = reportIsSeen;
     this.messages = messages;
@@ -170,7 +173,8 @@ final class CheckRun {
                 withSummary ? Optional.of(Summaries.of(program::open, setup)) : Optional.empty())
             .withSurface(watcher.shown())
             .withDepths(watcher.depths())
-            .withTimeline(watcher.timeline());
+            .withTimeline(watcher.timeline())
+            .withFeeds(feeds.of(program::open, setup));
     return surfaces.brief()
         ? checked.withBrief(
             watcher.brief(Digest.of(program.file()), Summaries.of(program::open, setup)))

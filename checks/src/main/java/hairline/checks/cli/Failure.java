@@ -35,18 +35,19 @@ enum Failure {
       ExitStatus.USAGE, "--cell `%s` can't be used: %s", "such as --cell 2um; from 0.1 um to 1 mm"),
   CSV_OF_NOTHING(
       ExitStatus.USAGE,
-      "a csv report holds terraces, sections, depths, timelines and budgets, and none was asked for",
-      "add --terraces, --depths, --timeline, --budget, or --section X0,Y0,X1,Y1"),
+      "a csv report holds terraces, sections, depths, timelines, feeds and budgets, and none was"
+          + " asked for",
+      "add --terraces, --depths, --timeline, --feeds, --budget, or --section X0,Y0,X1,Y1"),
   VIEWER_MISSING(
       ExitStatus.USAGE,
       "the window is not installed, and all else works without it",
-      "put hairline-viewer.jar into the folder lib beside hairline.jar, or start it alone: java -jar"
-          + " hairline-viewer.jar PROGRAM; a build of the sources leaves it in viewer/target"),
+      "put hairline-viewer.jar into the folder lib beside hairline.jar, or start it alone: java"
+          + " -jar hairline-viewer.jar PROGRAM; a build of the sources leaves it in viewer/target"),
   VIEWER_REFUSED(
       ExitStatus.USAGE,
       "no window can be opened: %s",
-      "a display is due and, on Linux, the libraries Pango and GTK 3 (packages libpangoft2-1.0-0 and"
-          + " libgtk-3-0 or their like); hairline check tells the same findings without any"),
+      "a display is due and, on Linux, the libraries Pango and GTK 3 (packages libpangoft2-1.0-0"
+          + " and libgtk-3-0 or their like); hairline check tells the same findings without any"),
   REPORT_WITHOUT_FILE(
       ExitStatus.USAGE, "--report `%s` is no FORMAT=FILE", "such as --report sarif=hairline.sarif"),
   REPORT_FORMAT_UNKNOWN(ExitStatus.USAGE, "there is no report format `%s`", "the formats are %2$s"),

@@ -4,6 +4,7 @@ import hairline.checks.budget.Missing;
 import hairline.checks.budget.StepBudget;
 import hairline.checks.cutting.Band;
 import hairline.checks.finding.ProgramResult;
+import hairline.checks.motion.Move;
 import hairline.checks.motion.Place;
 import hairline.checks.stock.DepthStretch;
 import hairline.checks.stock.DepthsShown;
@@ -11,11 +12,17 @@ import hairline.checks.stock.Section;
 import hairline.checks.stock.StockModel;
 import hairline.checks.stock.SurfaceShown;
 import hairline.checks.stock.TerraceArea;
+import hairline.checks.timing.FeedHold;
+import hairline.checks.timing.FeedMove;
+import hairline.checks.timing.FeedsShown;
+import hairline.checks.timing.PlannedMove;
+import hairline.checks.timing.ProgramSummary;
 import hairline.checks.warmth.ProgramTimeline;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
@@ -26,7 +33,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * Terraces, sections, depths, timelines and error budgets as a table for spreadsheets: comma
+ * Terraces, sections, depths, timelines, feeds and error budgets as a table for spreadsheets: comma
  * separated values as RFC 4180 has them, one heading line, all lines with all fields. The field
  * {@code kind} tells which of the others are filled. A text that a spreadsheet would take for a
  * formula gets an apostrophe in front.
@@ -71,7 +78,18 @@ final class CsvReport implements ReportWriter {
     GROWTH_HIGH("growth_high_um"),
     DRIFT_FROM("drift_from_um"),
     DRIFT_TO("drift_to_um"),
-    FILE("file");
+    FILE("file"),
+    MOVE("move"),
+    LENGTH("length_mm"),
+    PROGRAMMED("programmed_mm_per_min"),
+    ENTRY("entry_mm_per_min"),
+    EXIT("exit_mm_per_min"),
+    LOWEST("lowest_mm_per_min"),
+    HIGHEST("highest_mm_per_min"),
+    MEAN("mean_mm_per_min"),
+    TIME("time_s"),
+    LOST("lost_s"),
+    HELD("held_by");
 
     private final String heading;
 
@@ -121,6 +139,9 @@ final class CsvReport implements ReportWriter {
     }
     if (program.timeline().isPresent()) {
       timeline(program, program.timeline().get());
+    }
+    if (program.feeds().isPresent()) {
+      feeds(program, program.feeds().get().moves());
     }
     if (program.surface().isEmpty()) {
       return;
@@ -210,6 +231,91 @@ final class CsvReport implements ReportWriter {
           .ifPresent(um -> row.put(Field.DRIFT_TO, SurfaceWords.number(um.typical())));
       row(row);
     }
+  }
+
+  /** A row that could not be written, out of where only moves are taken. */
+  private static final class Unwritten extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+    private final transient IOException why;
+
+    Unwritten(IOException why) {
+      super(why);
+      this.why = why;
+    }
+  }
+
+  private void feeds(CheckedProgram program, Feeds.Moves moves) throws IOException {
+    FeedsShown shown;
+    try {
+      shown =
+          moves.each(
+              move -> {
+                try {
+                  feed(program, move);
+                } catch (IOException e) {
+                  throw new Unwritten(e);
+                }
+              });
+    } catch (Unwritten e) {
+      throw e.why;
+    } catch (IOException | UncheckedIOException e) {
+      Map<Field, String> row = row(program, "move", "");
+      row.put(Field.NOTE, "the rest is left out: the program could not be read again");
+      row(row);
+      return;
+    }
+    for (FeedsShown.Operation operation : shown.operations()) {
+      Map<Field, String> row = row(program, "operation", "");
+      line(program, row, operation.of().from());
+      operation.of().tool().ifPresent(number -> row.put(Field.TOOL, Integer.toString(number)));
+      operation.of().rpm().ifPresent(rpm -> row.put(Field.SPEED, SurfaceWords.number(rpm)));
+      plan(row, operation.of().plan(), operation.lostSeconds());
+      row(row);
+    }
+    Map<Field, String> row = row(program, "feeds", "");
+    plan(row, shown.plan(), shown.lostSeconds());
+    if (!shown.missing().isEmpty()) {
+      row.put(Field.NOTE, "not on the sheet: " + String.join(" and ", shown.missing()));
+    }
+    row(row);
+  }
+
+  /** Feed moves together: their time, share of it below the programmed feed, and time lost. */
+  private static void plan(
+      Map<Field, String> row, Optional<ProgramSummary.Plan> plan, Map<FeedHold, Double> lost) {
+    if (plan.isPresent()) {
+      row.put(Field.TIME, SurfaceWords.number(plan.get().plannedSeconds()));
+      row.put(Field.SHARE, SurfaceWords.number(plan.get().shareOfTimeBelowFeed()));
+      row.put(
+          Field.LOST,
+          SurfaceWords.number(lost.values().stream().mapToDouble(Double::doubleValue).sum()));
+    }
+  }
+
+  private void feed(CheckedProgram program, FeedMove of) throws IOException {
+    Move move = of.move();
+    Map<Field, String> row = row(program, "move", "");
+    line(program, row, move.at());
+    row.put(Field.MOVE, move.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    row.put(Field.LENGTH, SurfaceWords.number(move.lengthMm()));
+    if (move.isFeed() && move.feedMmPerMin().isPresent()) {
+      row.put(Field.PROGRAMMED, SurfaceWords.number(move.feedMmPerMin().getAsDouble()));
+    }
+    move.modes().tool().value().ifPresent(tool -> row.put(Field.TOOL, Integer.toString(tool)));
+    if (of.planned().isPresent()) {
+      PlannedMove planned = of.planned().get();
+      row.put(Field.ENTRY, SurfaceWords.number(planned.entryMmPerMin()));
+      row.put(Field.EXIT, SurfaceWords.number(planned.exitMmPerMin()));
+      row.put(Field.LOWEST, SurfaceWords.number(planned.lowestMmPerMin()));
+      row.put(Field.HIGHEST, SurfaceWords.number(planned.peakMmPerMin()));
+      row.put(Field.MEAN, SurfaceWords.number(planned.meanMmPerMin()));
+      row.put(Field.TIME, SurfaceWords.number(planned.seconds()));
+    }
+    if (of.planned().isPresent() && move.isFeed()) {
+      row.put(Field.LOST, SurfaceWords.number(of.lostSeconds()));
+      row.put(Field.HELD, of.held().map(FeedHold::words).orElse(""));
+    }
+    row(row);
   }
 
   private static void times(Map<Field, String> row, double from, double to, OptionalInt tool) {

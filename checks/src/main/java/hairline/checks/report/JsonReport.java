@@ -23,7 +23,7 @@ import java.util.Optional;
  * version's first number changes when a reader of the one before might misread it.
  */
 final class JsonReport implements ReportWriter {
-  static final String SCHEMA_VERSION = "1.6";
+  static final String SCHEMA_VERSION = "1.7";
 
   private final JsonGenerator json;
   private final OutputStream out;
@@ -93,6 +93,9 @@ final class JsonReport implements ReportWriter {
     }
     if (program.timeline().isPresent()) {
       TimelineJson.write(json, program.result().orElseThrow(), program.timeline().get());
+    }
+    if (program.feeds().isPresent() && program.feeds().get().shown().isPresent()) {
+      FeedsJson.write(json, program.result().orElseThrow(), program.feeds().get().shown().get());
     }
     if (program.budgets()) {
       budgets(program.result().orElseThrow());

@@ -90,8 +90,7 @@ final class SummaryJson {
     json.writeEndObject();
   }
 
-  private static void plan(JsonGenerator json, Optional<ProgramSummary.Plan> plan)
-      throws IOException {
+  static void plan(JsonGenerator json, Optional<ProgramSummary.Plan> plan) throws IOException {
     if (plan.isPresent()) {
       json.writeObjectFieldStart("plan");
       JsonText.number(json, "plannedSeconds", plan.get().plannedSeconds());

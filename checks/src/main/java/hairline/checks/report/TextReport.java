@@ -111,6 +111,12 @@ final class TextReport implements ReportWriter {
         part(part);
       }
     }
+    if (program.feeds().isPresent() && program.feeds().get().shown().isPresent()) {
+      for (SurfaceText.Part part :
+          FeedsText.of(program.feeds().get().shown().get(), result, options.verbose())) {
+        part(part);
+      }
+    }
     if (program.budgets()) {
       budgets(result);
     }
@@ -185,6 +191,7 @@ final class TextReport implements ReportWriter {
             || program.surface().isPresent()
             || program.depths().isPresent()
             || program.timeline().isPresent()
+            || program.feeds().isPresent()
             || program.budgets();
     if (more) {
       line(paint(Paint.STRONG, Visible.of(program.name())));

@@ -52,6 +52,10 @@ public final class FeedPlanner implements EventSink {
   private final FeedPlan plan;
   private final FeedPlan.Taker release = this::release;
   private final ArrayDeque<Event> held = new ArrayDeque<>();
+
+  // Of the moves held back, where somebody asks for them; the end is that of the next one's start.
+  private final ArrayDeque<FeedLimits> heldLimits = new ArrayDeque<>();
+
   private @Nullable Direction leaving;
   private double leavingAcceleration;
   private double leavingJerk;
@@ -138,6 +142,9 @@ public final class FeedPlanner implements EventSink {
       return;
     }
     double corner = corner(way, acceleration, jerk);
+    if (feed.hasLimits()) {
+      heldLimits.add(limits(move, way, acceleration, jerk, cap, corner));
+    }
     plan.add(move.lengthMm(), cap, acceleration, jerk, corner, release);
     held.add(event);
     leaving = way.end();
@@ -165,6 +172,42 @@ public final class FeedPlanner implements EventSink {
       cap = Math.min(cap, move.lengthMm() / limits.blockTimeS().getAsDouble());
     }
     return Math.min(cap, onCurve(way.radiusMm(), acceleration, jerk));
+  }
+
+  /** What the plan has to keep along a move and at its start; at its end as at rest. */
+  private FeedLimits limits(
+      Move move, Way way, double acceleration, double jerk, double cap, double corner) {
+    Optional<FeedHold> by = Optional.of(FeedHold.AXES);
+    if (move.isFeed() && move.feedMmPerMin().orElse(0) / PER_MINUTE <= cap) {
+      by = Optional.empty();
+    } else if (onCurve(way.radiusMm(), acceleration, jerk) <= cap) {
+      by = Optional.of(FeedHold.ARC);
+    } else if (limits.blockTimeS().isPresent()
+        && move.lengthMm() / limits.blockTimeS().getAsDouble() <= cap) {
+      by = Optional.of(FeedHold.BLOCK_TIME);
+    }
+    FeedHold start =
+        stopsBefore ? FeedHold.EXACT_STOP : leaving == null ? FeedHold.STOP : FeedHold.CORNER;
+    return new FeedLimits(cap * PER_MINUTE, by, corner * PER_MINUTE, start, 0, FeedHold.STOP);
+  }
+
+  /** Those of the move that is due, with what the next one knows of its end. */
+  private Optional<FeedLimits> dueLimits() {
+    if (heldLimits.isEmpty()) {
+      return Optional.empty();
+    }
+    FeedLimits due = heldLimits.remove();
+    FeedLimits next = heldLimits.peek();
+    return Optional.of(
+        next == null
+            ? due
+            : new FeedLimits(
+                due.highestMmPerMin(),
+                due.by(),
+                due.startMmPerMin(),
+                due.start(),
+                next.startMmPerMin(),
+                next.start()));
   }
 
   private static double onCurve(double radiusMm, double acceleration, double jerk) {
@@ -198,9 +241,9 @@ public final class FeedPlanner implements EventSink {
     while (true) {
       Event event = held.remove();
       if (moveOf(event).isPresent()) {
-        feed.set(Optional.of(planned));
+        feed.set(Optional.of(planned), dueLimits());
         next.accept(event);
-        feed.set(Optional.empty());
+        feed.set(Optional.empty(), Optional.empty());
         return;
       }
       next.accept(event);

@@ -5,6 +5,8 @@ import hairline.checks.setup.ControlKeys;
 import hairline.checks.setup.Length;
 import hairline.checks.setup.MachineKeys;
 import hairline.checks.setup.Setup;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -45,6 +47,18 @@ public record MotionLimits(
   /** Whether they are enough to plan a feed: acceleration and path tolerance are known. */
   public boolean enoughToPlan() {
     return accelerationMmPerS2.isPresent() && pathToleranceMm.isPresent();
+  }
+
+  /** The keys that are not on the sheet, and without which nothing is planned. */
+  List<String> missing() {
+    List<String> keys = new ArrayList<>();
+    if (accelerationMmPerS2.isEmpty()) {
+      keys.add(MachineKeys.ACCELERATION_MM_PER_S2.path());
+    }
+    if (pathToleranceMm.isEmpty()) {
+      keys.add(ControlKeys.PATH_TOLERANCE.path());
+    }
+    return keys;
   }
 
   /**

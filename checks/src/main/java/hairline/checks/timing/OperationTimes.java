@@ -152,6 +152,16 @@ final class OperationTimes {
     }
   }
 
+  /** Which operation the last event belongs to, from 0; -1 for one that is left out. */
+  int present() {
+    return current == null ? -1 : operations.size() - 1;
+  }
+
+  /** An operation by its number. */
+  Operation operation(int number) {
+    return operations.get(number).operation();
+  }
+
   /** The feed moves of the program; empty where none was planned. */
   Optional<Plan> ofProgram() {
     return ofProgram.plan();

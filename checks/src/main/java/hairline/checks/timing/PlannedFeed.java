@@ -4,14 +4,40 @@ import java.util.Optional;
 
 /** The planned feed of the move in hand: the stage that plans writes it, later ones read it. */
 public final class PlannedFeed {
+  private final boolean withLimits;
   private Optional<PlannedMove> move = Optional.empty();
+  private Optional<FeedLimits> limits = Optional.empty();
+
+  /** Without the limits of the plan. */
+  public PlannedFeed() {
+    this(false);
+  }
+
+  private PlannedFeed(boolean withLimits) {
+    this.withLimits = withLimits;
+  }
+
+  /** With the limits that the plan had to keep. */
+  public static PlannedFeed withLimits() {
+    return new PlannedFeed(true);
+  }
 
   /** How the machine goes along the move in hand; empty where that can't be planned. */
   public Optional<PlannedMove> ofThisMove() {
     return move;
   }
 
-  void set(Optional<PlannedMove> planned) {
+  /** What the plan had to keep along the move in hand; empty where nobody asked for it. */
+  public Optional<FeedLimits> limitsOfThisMove() {
+    return limits;
+  }
+
+  boolean hasLimits() {
+    return withLimits;
+  }
+
+  void set(Optional<PlannedMove> planned, Optional<FeedLimits> kept) {
     move = planned;
+    limits = kept;
   }
 }

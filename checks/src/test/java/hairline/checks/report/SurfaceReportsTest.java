@@ -307,6 +307,7 @@ class SurfaceReportsTest {
             one.surface(),
             one.depths(),
             one.timeline(),
+            one.feeds(),
             one.brief(),
             one.budgets(),
             one.trouble());
