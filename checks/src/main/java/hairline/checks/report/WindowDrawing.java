@@ -70,6 +70,7 @@ public final class WindowDrawing {
         .raw(".open{fill:#dfe9d8;stroke:#dfe9d8;stroke-width:.5}")
         .raw(".low{fill:none;stroke:#1f5f8b;stroke-width:1.8}")
         .raw(".high{fill:none;stroke:#b3261e;stroke-width:1.8;stroke-dasharray:7 3}")
+        .raw(".lowband{fill:#1f5f8b;fill-opacity:.13}.highband{fill:#b3261e;fill-opacity:.13}")
         .raw(".lowname{fill:#1f5f8b}.point{fill:#1c2430;stroke:#fff;stroke-width:1.5}\n")
         .raw("</style>\n<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>\n")
         .raw(body.toString())
@@ -96,35 +97,15 @@ public final class WindowDrawing {
           .attribute("height", FLAT)
           .raw("/>\n");
     }
-    out.raw("<rect class=\"frame\"")
-        .attribute("x", LEFT)
-        .attribute("y", top)
-        .attribute("width", PLOT)
-        .attribute("height", FLAT)
-        .raw("/>\n");
-    for (double tick : decades(x.low(), x.high())) {
-      out.label(x.at(tick), top + FLAT + 16, "quiet mid", Quantities.significant(tick, 3));
-    }
-    out.label(LEFT + PLOT, top + FLAT + 34, "quiet end", "feed mm/min");
+    frame(out, top, FLAT);
+    feedAxis(out, x, top + FLAT);
     double labelled = top + 10;
     List<double[]> placed = new ArrayList<>();
     int number = 0;
     for (Limit limit : window.feed().all()) {
       number++;
-      double at = x.at(limit.likely());
-      out.line(at, top, at, top + FLAT, limit.lower() ? "low" : "high");
-      number(out, placed, at + 3, top + 12, limit.lower(), number);
-      out.label(
-          LABELS,
-          labelled,
-          limit.lower() ? "lowname" : "cutname",
-          number
-              + " "
-              + limit.rule()
-              + ": feed "
-              + (limit.lower() ? "above " : "below ")
-              + Quantities.significant(limit.likely(), 4)
-              + " mm/min");
+      feedLimit(out, placed, limit, number, x, new double[] {top, top + FLAT});
+      name(out, labelled, limit.lower(), feedName(number, limit));
       labelled += 18;
     }
     out.raw("<circle class=\"point\"")
@@ -133,6 +114,57 @@ public final class WindowDrawing {
         .raw(" r=\"5\"/>\n");
     key(out, window, labelled);
     return Math.max(top + FLAT + 34, labelled + 40);
+  }
+
+  private static void frame(SvgText out, double top, double tall) {
+    out.raw("<rect class=\"frame\"")
+        .attribute("x", LEFT)
+        .attribute("y", top)
+        .attribute("width", PLOT)
+        .attribute("height", tall)
+        .raw("/>\n");
+  }
+
+  private static void feedAxis(SvgText out, Scale x, double bottom) {
+    for (double tick : decades(x.low(), x.high())) {
+      out.label(x.at(tick), bottom + 16, "quiet mid", Quantities.significant(tick, 3));
+    }
+    out.label(LEFT + PLOT, bottom + 34, "quiet end", "feed mm/min");
+  }
+
+  /** A limit of the feed at all depths drawn, as a band where it is one. */
+  private static void feedLimit(
+      SvgText out, List<double[]> placed, Limit limit, int number, Scale x, double[] topBottom) {
+    if (!x.holds(limit.likely())) {
+      return;
+    }
+    double at = x.at(limit.likely());
+    double certain = x.at(limit.certain());
+    if (certain != at) {
+      out.raw(limit.lower() ? "<rect class=\"lowband\"" : "<rect class=\"highband\"")
+          .attribute("x", Math.min(at, certain))
+          .attribute("y", topBottom[0])
+          .attribute("width", Math.abs(certain - at))
+          .attribute("height", topBottom[1] - topBottom[0])
+          .raw("/>\n");
+    }
+    out.line(at, topBottom[0], at, topBottom[1], limit.lower() ? "low" : "high");
+    number(out, placed, at + 3, topBottom[0] + 12, limit.lower(), number);
+  }
+
+  private static String feedName(int number, Limit limit) {
+    return number
+        + " "
+        + limit.rule()
+        + ": feed "
+        + (limit.lower() ? "above " : "below ")
+        + Quantities.significant(limit.likely(), 4)
+        + " mm/min";
+  }
+
+  /** What a number stands for, beside the drawing. */
+  private static void name(SvgText out, double y, boolean lower, String text) {
+    out.label(LABELS, y, lower ? "lowname" : "cutname", text);
   }
 
   /** The number of a limit, lower down where another stands already. */
@@ -160,6 +192,21 @@ public final class WindowDrawing {
         .raw(" r=\"5\"/>\n");
     out.label(
         LABELS + 16, labelled + 10, "", "programmed: " + Quantities.feed(window.feedMmPerMin()));
+    if (hasBands(window)) {
+      out.raw("<rect class=\"highband\"")
+          .attribute("x", LABELS)
+          .attribute("y", labelled + 44)
+          .raw(" width=\"12\" height=\"12\"/>\n");
+      out.label(LABELS + 18, labelled + 54, "", "likely at the line, for certain");
+      out.label(LABELS + 18, labelled + 68, "", "at the other edge");
+    }
+  }
+
+  private static boolean hasBands(CuttingWindow window) {
+    return window.feed().all().stream().anyMatch(l -> l.likely() != l.certain())
+        || window.curves().stream()
+            .flatMap(curve -> curve.points().stream())
+            .anyMatch(point -> !point.feedMmPerMin().equals(point.certainMmPerMin()));
   }
 
   private static void window(SvgText out, CuttingWindow window, double top) {
@@ -170,7 +217,7 @@ public final class WindowDrawing {
     double highFeed = lowFeed;
     for (Curve curve : window.curves()) {
       for (Point point : curve.points()) {
-        if (point.feedMmPerMin().isPresent()) {
+        if (point.isLimit()) {
           lowFeed = Math.min(lowFeed, point.feedMmPerMin().getAsDouble());
           highFeed = Math.max(highFeed, point.feedMmPerMin().getAsDouble());
         }
@@ -181,17 +228,11 @@ public final class WindowDrawing {
     highFeed = Math.min(highFeed * ROOM, window.feedMmPerMin() * 1000);
     Scale x = new Scale(lowFeed, highFeed, LEFT, LEFT + PLOT);
     Scale y = new Scale(lowDepth, highDepth, top + TALL, top);
-    out.raw("<rect class=\"frame\"")
-        .attribute("x", LEFT)
-        .attribute("y", top)
-        .attribute("width", PLOT)
-        .attribute("height", TALL)
-        .raw("/>\n");
+    frame(out, top, TALL);
     for (double tick : decades(lowFeed, highFeed)) {
       out.line(x.at(tick), top, x.at(tick), top + TALL, "grid");
-      out.label(x.at(tick), top + TALL + 16, "quiet mid", Quantities.significant(tick, 3));
     }
-    out.label(LEFT + PLOT, top + TALL + 34, "quiet end", "feed mm/min");
+    feedAxis(out, x, top + TALL);
     for (double tick : decades(lowDepth, highDepth)) {
       out.line(LEFT, y.at(tick), LEFT + PLOT, y.at(tick), "grid");
       out.label(LEFT - 8, y.at(tick) + 4, "quiet end", Quantities.significant(tick, 3));
@@ -204,45 +245,58 @@ public final class WindowDrawing {
     for (Curve curve : window.curves()) {
       number++;
       curve(out, placed, curve, number, x, y);
-      out.label(
-          LABELS,
+      name(
+          out,
           labelled,
-          curve.lower() ? "lowname" : "cutname",
+          curve.lower(),
           number + " " + curve.rule() + (curve.lower() ? ": feed above" : ": feed below"));
       labelled += 18;
     }
-    if (window.depth().isPresent()) {
-      for (Limit limit : window.depth().get().all()) {
-        if (window.curves().stream().noneMatch(c -> c.rule().equals(limit.rule()))) {
-          number++;
-          if (limit.likely() >= lowDepth && limit.likely() <= highDepth) {
-            double at = y.at(limit.likely());
-            out.line(LEFT, at, LEFT + PLOT, at, limit.lower() ? "low" : "high");
-            number(out, placed, LEFT + PLOT - 14, at - 4, limit.lower(), number);
-          }
-          out.label(
-              LABELS,
-              labelled,
-              limit.lower() ? "lowname" : "cutname",
-              number
-                  + " "
-                  + limit.rule()
-                  + ": depth "
-                  + (limit.lower() ? "above " : "below ")
-                  + Quantities.significant(limit.likely(), 3)
-                  + " µm");
-          labelled += 18;
-        }
+    for (Limit limit : withoutCurve(window, window.feed())) {
+      number++;
+      feedLimit(out, placed, limit, number, x, new double[] {top, top + TALL});
+      name(out, labelled, limit.lower(), feedName(number, limit));
+      labelled += 18;
+    }
+    for (Limit limit : window.depth().map(d -> withoutCurve(window, d)).orElse(List.of())) {
+      number++;
+      if (y.holds(limit.likely())) {
+        double at = y.at(limit.likely());
+        out.line(LEFT, at, LEFT + PLOT, at, limit.lower() ? "low" : "high");
+        number(out, placed, LEFT + PLOT - 18, at - 4, limit.lower(), number);
       }
+      name(
+          out,
+          labelled,
+          limit.lower(),
+          number
+              + " "
+              + limit.rule()
+              + ": depth "
+              + (limit.lower() ? "above " : "below ")
+              + Quantities.significant(limit.likely(), 3)
+              + " µm");
+      labelled += 18;
     }
     point(out, window, x, y);
     key(out, window, labelled);
   }
 
+  /** The limits of rules that are not drawn as curves, which tell more. */
+  private static List<Limit> withoutCurve(CuttingWindow window, Limits limits) {
+    return limits.all().stream()
+        .filter(limit -> window.curves().stream().noneMatch(c -> c.rule().equals(limit.rule())))
+        .toList();
+  }
+
   /** Shades where no limit is passed, from depth to depth. */
   private static void open(SvgText out, CuttingWindow window, Scale x, Scale y) {
-    double shallowest = window.depth().flatMap(Limits::lower).map(Limit::likely).orElse(y.low());
-    double deepest = window.depth().flatMap(Limits::upper).map(Limit::likely).orElse(y.high());
+    Limits depths = new Limits(window.depth().map(d -> withoutCurve(window, d)).orElse(List.of()));
+    double shallowest = depths.lower().map(Limit::likely).orElse(y.low());
+    double deepest = depths.upper().map(Limit::likely).orElse(y.high());
+    Limits feeds = new Limits(withoutCurve(window, window.feed()));
+    double slowest = feeds.lower().map(Limit::likely).orElse(x.low());
+    double fastest = feeds.upper().map(Limit::likely).orElse(x.high());
     int count = window.curves().get(0).points().size();
     for (int k = 1; k < count; k++) {
       double from = window.curves().get(0).points().get(k - 1).depthUm();
@@ -256,8 +310,8 @@ public final class WindowDrawing {
       double[] most = new double[2];
       for (int end = 0; end < 2; end++) {
         double share = StrictMath.log((end == 0 ? low : high) / from) / StrictMath.log(to / from);
-        least[end] = edge(window, k, share, true, x.low());
-        most[end] = edge(window, k, share, false, x.high());
+        least[end] = edge(window, k, share, true, slowest);
+        most[end] = edge(window, k, share, false, fastest);
       }
       if (least[0] < most[0] && least[1] < most[1]) {
         out.raw("<path class=\"open\" d=\"M")
@@ -288,13 +342,11 @@ public final class WindowDrawing {
     for (Curve curve : window.curves()) {
       Point from = curve.points().get(k - 1);
       Point to = curve.points().get(k);
-      if (curve.lower() == lower
-          && from.feedMmPerMin().isPresent()
-          && to.feedMmPerMin().isPresent()) {
-        double feed =
-            from.feedMmPerMin().getAsDouble()
-                * StrictMath.pow(
-                    to.feedMmPerMin().getAsDouble() / from.feedMmPerMin().getAsDouble(), share);
+      if (curve.lower() == lower && (from.isLimit() || to.isLimit())) {
+        // Where the rule falls silent, its last limit stands.
+        double first = (from.isLimit() ? from : to).feedMmPerMin().getAsDouble();
+        double last = (to.isLimit() ? to : from).feedMmPerMin().getAsDouble();
+        double feed = first * StrictMath.pow(last / first, share);
         edge = lower ? Math.max(edge, feed) : Math.min(edge, feed);
       }
     }
@@ -314,15 +366,42 @@ public final class WindowDrawing {
     }
   }
 
+  /** Between where a curve's rule is likely to speak and where it does for certain. */
+  private static void band(SvgText out, Curve curve, Scale x, Scale y) {
+    SvgText likely = new SvgText();
+    List<Point> limits = curve.points().stream().filter(Point::isLimit).toList();
+    if (limits.stream().allMatch(p -> p.feedMmPerMin().equals(p.certainMmPerMin()))) {
+      return;
+    }
+    for (int k = 0; k < limits.size(); k++) {
+      likely
+          .raw(k == 0 ? "M" : "L")
+          .number(x.at(limits.get(k).feedMmPerMin().getAsDouble()))
+          .raw(" ")
+          .number(y.at(limits.get(k).depthUm()));
+    }
+    for (int k = limits.size() - 1; k >= 0; k--) {
+      likely
+          .raw("L")
+          .number(x.at(limits.get(k).certainMmPerMin().getAsDouble()))
+          .raw(" ")
+          .number(y.at(limits.get(k).depthUm()));
+    }
+    out.raw(curve.lower() ? "<path class=\"lowband\"" : "<path class=\"highband\"")
+        .raw(" d=\"")
+        .raw(likely.toString())
+        .raw("Z\"/>\n");
+  }
+
   private static void curve(
       SvgText out, List<double[]> placed, Curve curve, int number, Scale x, Scale y) {
+    band(out, curve, x, y);
     SvgText path = new SvgText();
     boolean open = false;
     double lastX = 0;
     double lastY = 0;
     for (Point point : curve.points()) {
-      boolean drawn =
-          point.feedMmPerMin().isPresent() && x.holds(point.feedMmPerMin().getAsDouble());
+      boolean drawn = point.isLimit() && x.holds(point.feedMmPerMin().getAsDouble());
       if (drawn) {
         lastX = x.at(point.feedMmPerMin().getAsDouble());
         lastY = y.at(point.depthUm());

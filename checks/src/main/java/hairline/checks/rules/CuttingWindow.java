@@ -175,6 +175,16 @@ public record CuttingWindow(
     }
   }
 
-  /** A point of a curve. */
-  public record Point(double depthUm, OptionalDouble feedMmPerMin) {}
+  /**
+   * A point of a curve.
+   *
+   * @param feedMmPerMin beyond this feed the typical value of a band fails
+   * @param certainMmPerMin beyond this feed the whole band fails
+   */
+  public record Point(double depthUm, OptionalDouble feedMmPerMin, OptionalDouble certainMmPerMin) {
+    /** Whether the rule sets a limit at this depth. */
+    public boolean isLimit() {
+      return feedMmPerMin.isPresent();
+    }
+  }
 }

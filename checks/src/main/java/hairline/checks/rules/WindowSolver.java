@@ -810,11 +810,10 @@ public final class WindowSolver {
         points.add(
             new Point(
                 um,
-                limit.isPresent()
-                    ? OptionalDouble.of(limit.get().likely())
-                    : OptionalDouble.empty()));
+                limit.map(l -> OptionalDouble.of(l.likely())).orElse(OptionalDouble.empty()),
+                limit.map(l -> OptionalDouble.of(l.certain())).orElse(OptionalDouble.empty())));
       }
-      if (points.stream().anyMatch(p -> p.feedMmPerMin().isPresent())) {
+      if (points.stream().anyMatch(Point::isLimit)) {
         curves.add(new Curve(rule, lower, points));
       }
     }

@@ -84,7 +84,10 @@ class WindowCommandTest {
     assertThat(drawing.getElementsByTagName("path").getLength()).isGreaterThan(10);
     assertThat(drawing.getDocumentElement().getTextContent())
         .contains("chip-below-minimum: feed above", "flex-exceeds-wall: feed below")
-        .contains("programmed: 400 mm/min");
+        .containsPattern("acceleration: feed below 2[0-9]{3} mm/min")
+        .contains("programmed: 400 mm/min", "likely at the line, for certain");
+    // The bands of strength and flex, and the room between all limits.
+    assertThat(Files.readString(svg)).contains("class=\"highband\"", "class=\"open\"");
     assertThat(Files.readString(svg)).doesNotContain("\u202e", "http://www.w3.org/1999/xlink");
   }
 
