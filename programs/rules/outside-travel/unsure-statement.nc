@@ -10,6 +10,8 @@ G0 X-3. Y0. Z1.
 IF [#1 GT 2] G55
 X160. ; not checked outside-travel: the work offset is not known
 G54 X0. Y0. Z1.
+X#1 ; not checked outside-travel: where X goes is not known
+X0.
 M5
 M30
 %

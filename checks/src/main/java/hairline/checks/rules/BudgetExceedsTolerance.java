@@ -133,7 +133,7 @@ public final class BudgetExceedsTolerance implements Rule {
     double limitUm = toleranceUm(budget) + guardUm(budget);
     return mayBeOff(budget, limitUm)
         + ", fails above "
-        + Quantities.um(limitUm)
+        + Quantities.um(limitUm, budget.errorUm().typical())
         + " (tolerance ±"
         + Quantities.um(toleranceUm(budget))
         + " and gauge "
@@ -145,7 +145,7 @@ public final class BudgetExceedsTolerance implements Rule {
     double limitUm = toleranceUm(budget) - guardUm(budget);
     return mayBeOff(budget, limitUm)
         + ", holds up to "
-        + Quantities.um(limitUm)
+        + Quantities.um(limitUm, budget.errorUm().typical())
         + " (tolerance ±"
         + Quantities.um(toleranceUm(budget))
         + " less gauge "

@@ -89,7 +89,7 @@ public final class ChipBelowMinimum implements Rule {
                 "largest chip "
                     + Bands.um(chip.chipUm(), minimumUm.typical())
                     + ", minimum "
-                    + Bands.um(minimumUm)
+                    + Bands.um(minimumUm, chip.chipUm().typical())
                     + " ("
                     + Bands.with(ratio, "")
                     + " × edge radius "

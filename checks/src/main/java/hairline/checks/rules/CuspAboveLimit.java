@@ -114,7 +114,7 @@ public final class CuspAboveLimit implements Rule {
                     + " apart leave cusps of "
                     + Quantities.apart(cusp.heightUm(), limitUm)
                     + " µm, allowed "
-                    + Quantities.um(limitUm))
+                    + Quantities.um(limitUm, cusp.heightUm()))
             .fact(
                 "radius "
                     + Quantities.mm(cusp.radiusMm())

@@ -49,7 +49,7 @@ public final class FeedBelowEdgeRadius implements Rule {
                 "feed per tooth "
                     + Quantities.um(feedUm, edgeUm.typical())
                     + ", edge radius "
-                    + Bands.um(edgeUm))
+                    + Bands.um(edgeUm, feedUm))
         .ifPresent(
             occurrence ->
                 context.report(

@@ -99,7 +99,12 @@ public final class FeedNotReached implements Rule {
       longestRevolutions = Math.max(longestRevolutions, revolutions);
     }
 
-    /** So does one that goes out into the air. */
+    /** The operation ends, and the tool stands where it is. */
+    void end() {
+      stretch(stretchRevolutions);
+    }
+
+    /** One that goes out into the air may be slow there, like one that comes out of it. */
     void leaveContact() {
       stretch(stretchRevolutions * lastContact);
       stretchRevolutions = 0;
@@ -185,8 +190,8 @@ public final class FeedNotReached implements Rule {
   }
 
   private static void speak(RuleContext context, Current current) {
-    current.surely.leaveContact();
-    current.likely.leaveContact();
+    current.surely.end();
+    current.likely.end();
     if (current.surely.speaks()) {
       report(context, current.surely, true);
     } else if (current.likely.speaks()) {

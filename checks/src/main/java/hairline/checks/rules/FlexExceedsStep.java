@@ -114,7 +114,7 @@ public final class FlexExceedsStep implements Rule {
                     + " by "
                     + Bands.um(errorUm, allowedUm)
                     + ", allowed "
-                    + Quantities.um(allowedUm))
+                    + Quantities.um(allowedUm, errorUm.typical()))
         .ifPresent(
             occurrence -> {
               occurrence

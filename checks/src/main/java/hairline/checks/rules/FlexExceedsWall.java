@@ -86,7 +86,7 @@ public final class FlexExceedsWall implements Rule {
                 "the tool flexes sideways by "
                     + Bands.um(flexUm, allowedUm)
                     + ", allowed "
-                    + Quantities.um(allowedUm)
+                    + Quantities.um(allowedUm, flexUm.typical())
                     + "; "
                     + side)
         .ifPresent(

@@ -96,7 +96,7 @@ public final class GrowthExceedsShare implements Rule {
                         + Growths.size(told.drift(), allowed)
                         + (Growths.deeper(told.drift()) ? " higher" : " lower")
                         + ", allowed "
-                        + Quantities.um(allowed.um()))
+                        + Quantities.um(allowed.um(), size.typical()))
             .orElseThrow();
     facts(context, told, step.at()).forEach(occurrence::fact);
     occurrence

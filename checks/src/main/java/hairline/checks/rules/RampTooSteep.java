@@ -124,7 +124,7 @@ public final class RampTooSteep implements Rule {
                             "a ramp of "
                                 + Quantities.apart(angleDeg, limit)
                                 + "° into stock, the tool bears "
-                                + Quantities.significant(limit, 4)
+                                + Quantities.apart(limit, angleDeg)
                                 + "°")
                         .fact(sum + "; limit from " + tool.path(ToolKeys.MAX_RAMP_ANGLE_DEG))
                         .cure("a longer ramp, or more turns of the helix")

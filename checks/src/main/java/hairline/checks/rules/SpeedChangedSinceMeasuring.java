@@ -90,7 +90,7 @@ public final class SpeedChangedSinceMeasuring implements Rule {
                     + Growths.size(drift, allowed)
                     + (Growths.deeper(drift) ? " longer" : " shorter")
                     + " since, allowed "
-                    + Quantities.um(allowed.um()))
+                    + Quantities.um(allowed.um(), size.typical()))
         .ifPresent(
             occurrence ->
                 FineCuts.report(

@@ -85,9 +85,9 @@ public final class SurfaceSpeedOff implements Rule {
                 (known ? "surface speed " : "surface speed at most ")
                     + Quantities.apart(speedMPerMin, limit)
                     + " m/min, the tool wants "
-                    + Quantities.significant(range.lo(), 4)
+                    + end(range.lo(), limit, speedMPerMin)
                     + " m/min to "
-                    + Quantities.significant(range.hi(), 4)
+                    + end(range.hi(), limit, speedMPerMin)
                     + " m/min")
             .fact(
                 "π × "
@@ -105,5 +105,12 @@ public final class SurfaceSpeedOff implements Rule {
             .operation(tooth.cut().move().modes().operation())
             .cause("tool " + tooth.tool().number() + " " + Quantities.rpm(tooth.rpm()))
             .severity(Math.abs(speedMPerMin - limit)));
+  }
+
+  /** An end of the range; the one that is the limit is told from the speed. */
+  private static String end(double mPerMin, double limit, double speedMPerMin) {
+    return mPerMin == limit
+        ? Quantities.apart(limit, speedMPerMin)
+        : Quantities.significant(mPerMin, 4);
   }
 }

@@ -68,7 +68,7 @@ public final class ToolOverstressed implements Rule {
                 "bending stress "
                     + Bands.with(stressMPa, "MPa", allowedMPa.typical())
                     + ", allowed "
-                    + Bands.with(allowedMPa, "MPa")
+                    + Bands.with(allowedMPa, "MPa", stressMPa.typical())
                     + ", half of the rupture strength")
         .ifPresent(
             occurrence ->

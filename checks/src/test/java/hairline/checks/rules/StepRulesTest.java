@@ -136,4 +136,14 @@ class StepRulesTest {
     assertThat(6.5 + cusp / 3).isGreaterThan((6.5 + cusp) / 2);
     assertThat(Programs.findings("depth-uneven", "silent-cusps.nc")).isEmpty();
   }
+
+  /** Down to what counts as fine: 20 µm by default, or any height in a declared feature. */
+  @Test
+  void twoToolsOnAStepOfJustTheFineHeightAreTold() {
+    Finding finding = Programs.findings("tools-share-step", "speaks-just-fine.nc").get(0);
+    assertThat(Programs.figure(finding, "step")).isCloseTo(40 - 20, within(1e-9));
+    Finding declared = Programs.findings("tools-share-step", "speaks-feature.nc").get(0);
+    assertThat(Programs.figure(declared, "step")).isCloseTo(40.1 - 20, within(1e-9));
+    assertThat(Programs.findings("tools-share-step", "silent-rough.nc")).isEmpty();
+  }
 }

@@ -18,6 +18,7 @@ class WorstOfManyTest {
       value = {
         "chip-below-minimum | speaks-twice.nc | 14",
         "runout-exceeds-feed | speaks-twice.nc | 14",
+        "flex-exceeds-step | speaks-twice.nc | 15",
         "tools-share-step | speaks-twice.nc | 21",
         "surface-speed-off | speaks-ball-twice.nc | 14",
         "surface-speed-off | speaks-fast-twice.nc | 14",
