@@ -62,7 +62,7 @@ final class InitCommand implements Action {
     if (output == null) {
       return Printed.text(streams, sheet);
     }
-    Path target = OutputFile.checked(output, Inputs.files(List.of(input)));
+    Path target = OutputFile.checkedSheet(output, Inputs.files(List.of(input)));
     if (!force && Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
       throw Failed.of(Failure.OUTPUT_EXISTS, output);
     }

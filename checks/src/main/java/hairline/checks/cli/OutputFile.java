@@ -84,6 +84,21 @@ final class OutputFile implements AutoCloseable {
     return file;
   }
 
+  /**
+   * Whether a starter sheet may be written there: over an older sheet where that is asked for, but
+   * over no program or subprogram.
+   *
+   * @param inputs files that must stay as they are
+   * @throws Failed if not
+   */
+  static Path checkedSheet(String name, List<Path> inputs) throws Failed {
+    Path file = checked(name, inputs);
+    if (Files.isRegularFile(file) && (isProgram(file) || isProgram(realPath(file)))) {
+      throw Failed.of(Failure.OUTPUT_IS_SOURCE, name);
+    }
+    return file;
+  }
+
   private static Path realPath(Path file) {
     try {
       return file.toRealPath();
@@ -95,9 +110,13 @@ final class OutputFile implements AutoCloseable {
   private static boolean isSource(Path file) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
     String ending = name.substring(name.lastIndexOf('.') + 1);
-    return Inputs.ENDINGS.contains(ending)
-        || SHEET_ENDINGS.contains(ending)
-        || SUBPROGRAM.matcher(name).matches();
+    return SHEET_ENDINGS.contains(ending) || isProgram(file);
+  }
+
+  private static boolean isProgram(Path file) {
+    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+    String ending = name.substring(name.lastIndexOf('.') + 1);
+    return Inputs.ENDINGS.contains(ending) || SUBPROGRAM.matcher(name).matches();
   }
 
   /** Whether both lead to one file, there or not yet. */

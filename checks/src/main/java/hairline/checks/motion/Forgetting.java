@@ -27,12 +27,14 @@ final class Forgetting {
     tell(span, Cause.NOT_UNDERSTOOD);
   }
 
-  /** Tells what has been forgotten since it was last told. */
-  void tell(Span span, Cause cause) {
-    if (!forgotten.isEmpty()) {
-      control.becameUnknown(span, String.join(", ", forgotten), cause);
-      forgotten.clear();
+  /** Tells what has been forgotten since it was last told; returns whether it is anything. */
+  boolean tell(Span span, Cause cause) {
+    if (forgotten.isEmpty()) {
+      return false;
     }
+    control.becameUnknown(span, String.join(", ", forgotten), cause);
+    forgotten.clear();
+    return true;
   }
 
   /** What has been forgotten is told elsewhere. */

@@ -34,8 +34,12 @@ final class UnreadBlock {
     } else {
       forgetMacro(block, problem.expected());
     }
-    forgetting.tell(
-        problem.span(), problem.kind() == Problem.Kind.MACRO ? Cause.MACRO : Cause.NOT_UNDERSTOOD);
+    if (problem.kind() == Problem.Kind.MACRO) {
+      forgetting.tell(problem.span(), Cause.MACRO);
+    } else if (!forgetting.tell(problem.span(), Cause.NOT_UNDERSTOOD)) {
+      // Where nothing was known before, nothing became unknown, and still it is not understood.
+      control.becameUnknown(problem.span(), "what this block does", Cause.NOT_UNDERSTOOD);
+    }
   }
 
   private void forgetMacro(Block block, String kind) {

@@ -249,15 +249,8 @@ final class TextReport implements ReportWriter {
     } else {
       labelled("sheet", Paint.QUIET, result.sheet());
     }
-    if (result.stepBudgetReached()) {
-      labelled("unread", Paint.ERROR, "the budget of steps was used up; the rest is not checked");
-    }
-    if (result.macroUnread()) {
-      labelled(
-          "unread", Paint.ERROR, "macro statements that are not read; what they do is not checked");
-    }
-    if (result.notUnderstood()) {
-      labelled("unread", Paint.ERROR, Words.NOT_UNDERSTOOD);
+    for (String unread : Words.unread(result)) {
+      labelled("unread", Paint.ERROR, unread);
     }
   }
 

@@ -39,6 +39,9 @@ public final class WindowReport {
   public void write(ProgramResult result, List<CuttingWindow> windows) throws IOException {
     gutter.labelled("window", Paint.STRONG, result.program(), true);
     gutter.labelled("sheet", Paint.QUIET, result.sheet());
+    for (String unread : Words.unread(result)) {
+      gutter.labelled("unread", Paint.ERROR, unread + "; hairline check tells where");
+    }
     if (windows.isEmpty()) {
       gutter.line("");
       gutter.labelled(

@@ -25,6 +25,21 @@ final class Words {
           "guards and interlocks stay in force; local codes of safety hold before anything here",
           "figures are predictions from the sheet; the part is measured");
 
+  /** What could not be read or followed, so that the check is not whole; a clause each. */
+  static List<String> unread(ProgramResult result) {
+    List<String> unread = new ArrayList<>();
+    if (result.stepBudgetReached()) {
+      unread.add("the budget of steps was used up; the rest is not checked");
+    }
+    if (result.macroUnread()) {
+      unread.add("macro statements that are not read; what they do is not checked");
+    }
+    if (result.notUnderstood()) {
+      unread.add(NOT_UNDERSTOOD);
+    }
+    return unread;
+  }
+
   private Words() {}
 
   /** "1 error", "2 errors". */

@@ -7,6 +7,7 @@ import hairline.checks.setup.SheetReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -68,6 +69,13 @@ class CommandsTest {
     assertThat(over.status()).isEqualTo(2);
     assertThat(over.err()).contains("over an input");
     assertThat(program).hasContent("G21 G90\nM30\n");
+    for (String name : List.of("other.nc", "O77", "7001", "deep.TAP")) {
+      Path other = Files.writeString(folder.resolve(name), "kept");
+      Ran onto = Ran.of("init", "--force", program.toString(), "-o", other.toString());
+      assertThat(onto.status()).as(name).isEqualTo(2);
+      assertThat(onto.err()).contains("calls a part program");
+      assertThat(other).hasContent("kept");
+    }
   }
 
   @Test

@@ -176,6 +176,16 @@ class ExitStatusTest {
     assertThat(sarif.out()).containsPattern("\"executionSuccessful\"\\s*:\\s*false");
   }
 
+  @Test
+  void isThreeWhereABlockIsNotReadThoughNothingWasKnownBeforeIt() throws IOException {
+    for (String block : List.of("X[", "X".repeat(70_000), "Y1.X", "X1.\0")) {
+      Path first = program("first.nc", "G21 G90\nG54\n" + block + "\nM30\n");
+      Ran ran = check(first);
+      assertThat(ran.status()).isEqualTo(3);
+      assertThat(ran.out()).contains("1 program not analysed in full");
+    }
+  }
+
   /** What only the machine or the sheet could tell is not the fault of the analysis. */
   @ParameterizedTest
   @ValueSource(

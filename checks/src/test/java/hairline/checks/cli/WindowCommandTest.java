@@ -159,6 +159,18 @@ class WindowCommandTest {
   }
 
   @Test
+  void whatItCouldNotReadIsSaid() throws IOException {
+    Path program = Files.writeString(folder.resolve("part.nc"), "G21 G90 G54\nG1 X[\nM30\n");
+    Ran ran = Ran.of("window", program.toString());
+    assertThat(ran.status()).isEqualTo(3);
+    assertThat(ran.out()).contains("unread  not all was understood", "hairline check tells where");
+    Files.writeString(program, "O1\nG21 G90 G54\nM98 P2 L999\nM30\nO2\nX1.\nM99\n");
+    Ran endless = Ran.of("window", "--set=machine.control.step_budget=100", program.toString());
+    assertThat(endless.status()).isEqualTo(3);
+    assertThat(endless.out()).contains("the budget of steps was used up");
+  }
+
+  @Test
   void aProgramThatCutsNothingHasNoWindow() throws IOException {
     Ran ran = Ran.of("window", program("part.nc", "G21 G90\nG54\nG0 X1.\nM30\n"));
     assertThat(ran.status()).isZero();
