@@ -25,6 +25,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
@@ -84,7 +85,11 @@ class SurfaceReportsTest {
   @TempDir private Path folder;
 
   private CheckedProgram checked(SurfaceWanted wanted) throws IOException {
-    Path file = Files.writeString(folder.resolve("part.nc"), PROGRAM);
+    return checked(PROGRAM, wanted);
+  }
+
+  private CheckedProgram checked(String program, SurfaceWanted wanted) throws IOException {
+    Path file = Files.writeString(folder.resolve("part.nc"), program);
     List<PartLeft> parts = new ArrayList<>();
     Setup setup;
     try {
@@ -294,6 +299,58 @@ class SurfaceReportsTest {
     assertThat(lowest & 0xFF00).isLessThan(0x2A00);
     assertThat(level).isNotEqualTo(uncut).isNotEqualTo(lowest).isNotEqualTo(right);
     assertThat(right).isNotEqualTo(lowest);
+  }
+
+  /** Twenty-eight lanes of a micron more each, side by side: more of everything than is shown. */
+  private static String staircase() {
+    StringBuilder program = new StringBuilder("G21 G90 G17 G94\nG54\nT1 M6\nG0 G43 H1 Z1.\n");
+    for (int k = 0; k < 28; k++) {
+      String x = String.format(Locale.ROOT, "%.2f", -1.9 + 0.12 * k);
+      program.append("G0 X").append(x).append(" Y-0.9\n");
+      program.append(String.format(Locale.ROOT, "G1 Z-%.4f F100.\n", 0.001 * (k + 1)));
+      program.append(k % 3 == 0 ? "Y0.9\n" : "Y0.1\n").append("G0 Z1.\n");
+    }
+    return program.append("M30\n").toString();
+  }
+
+  /** Sections in all directions, some begin or end outside of the stock, one misses it. */
+  private static SurfaceWanted crowded() {
+    List<SectionLine> lines = new ArrayList<>();
+    lines.add(new SectionLine(-3 * MM, -2 * MM, 3 * MM, 2 * MM));
+    lines.add(new SectionLine(3 * MM, -2 * MM, -3 * MM, 2 * MM));
+    lines.add(new SectionLine(0, -3 * MM, 0, 3 * MM));
+    lines.add(new SectionLine(MM, MM / 2, -MM, MM / 2));
+    lines.add(new SectionLine(3 * MM, 3 * MM, 4 * MM, 3 * MM));
+    for (int k = 0; k < 10; k++) {
+      lines.add(new SectionLine(-2 * MM, k * MM / 10, 2 * MM, (9 - k) * MM / 10));
+    }
+    return new SurfaceWanted(true, lines, true);
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = ReportFormat.class,
+      names = {"TEXT", "SVG"})
+  void aCrowdedPartLooksAsKept(ReportFormat format) throws IOException {
+    CheckedProgram program = checked(staircase(), crowded());
+    Golden.check(
+        "crowded." + format, SampleRun.report(format, SampleRun.OPTIONS, List.of(program)));
+  }
+
+  @Test
+  void theVerboseTextLeavesNothingOut() throws IOException {
+    CheckedProgram program = checked(staircase(), crowded());
+    ReportOptions whole =
+        new ReportOptions(
+            "1.2.3", Optional.empty(), false, false, true, 100, List.of(), Conditions.NONE);
+    String text = SampleRun.report(ReportFormat.TEXT, whole, List.of(program));
+    String brief = SampleRun.report(ReportFormat.TEXT, SampleRun.OPTIONS, List.of(program));
+    assertThat(brief).contains("4: +3  5: +2  6: +1  … 2 more\n");
+    assertThat(text).doesNotContain(" more;", " more\n").contains("6: +1  8: -1  10: -3\n");
+    // Each depth of a lane is the height of a terrace.
+    for (int um = 1; um <= 28; um++) {
+      assertThat(text).containsPattern("\\s-" + um + "\\s");
+    }
   }
 
   @Test
