@@ -1,6 +1,7 @@
 package hairline.parser;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -50,6 +51,26 @@ final class BlockParser {
   /** Whether the line is plain and written in the common way, so that no word is needed of it. */
   boolean skim(Line line) {
     return scans && !line.tooLong && scanner.skim(line);
+  }
+
+  /**
+   * The block that a line makes, or nothing where it is plain; then it is added to the plain ones.
+   *
+   * @param leaderEnd where the leader of the file ends
+   */
+  Optional<Block> unlessPlain(Line line, long leaderEnd, PlainRun plain) {
+    if (line.byteOffset < leaderEnd) {
+      return Optional.of(Leader.block(line));
+    }
+    if (skim(line)) {
+      plain.addSkimmed(line, scanner);
+      return Optional.empty();
+    }
+    if (!scan(line) || !scanner.isPlain()) {
+      return Optional.of(parse(line));
+    }
+    plain.add(line, scanner);
+    return Optional.empty();
   }
 
   /** Where a plain line has been read to. */

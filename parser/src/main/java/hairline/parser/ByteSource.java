@@ -12,4 +12,20 @@ interface ByteSource extends Closeable {
    * @return how many bytes were read, at least one; -1 at the end
    */
   int read(long position, byte[] target, int at, int length) throws IOException;
+
+  /** The same bytes up to a place, closed with these. */
+  default ByteSource upTo(long end) {
+    ByteSource all = this;
+    return new ByteSource() {
+      @Override
+      public int read(long position, byte[] target, int at, int length) throws IOException {
+        return position >= end
+            ? -1
+            : all.read(position, target, at, (int) Math.min(length, end - position));
+      }
+
+      @Override
+      public void close() {}
+    };
+  }
 }

@@ -1,6 +1,10 @@
 package hairline.parser;
 
 import java.io.IOException;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedSet;
 
 /**
  * The text of a part program, readable from any line start any number of times: a file, or bytes in
@@ -27,6 +31,25 @@ public interface PartProgram {
    */
   default SkimmedBlocks skim() throws IOException {
     return SkimmedBlocks.ofAll(blocks());
+  }
+
+  /**
+   * The text of some lines, as their blocks have it; lines that it does not have are left out.
+   *
+   * @throws IOException if the bytes cannot be read
+   */
+  default Map<Integer, String> texts(SortedSet<Integer> lines) throws IOException {
+    Map<Integer, String> texts = new HashMap<>();
+    try (BlockSource blocks = blocks()) {
+      Optional<Block> next = blocks.next();
+      while (next.isPresent() && next.get().line() <= lines.last()) {
+        if (lines.contains(next.get().line())) {
+          texts.put(next.get().line(), next.get().text());
+        }
+        next = blocks.next();
+      }
+    }
+    return texts;
   }
 
   /** Its blocks from the first on. */

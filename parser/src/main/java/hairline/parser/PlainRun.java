@@ -50,6 +50,21 @@ public final class PlainRun {
     withoutPoint |= lengthWithoutPoint;
   }
 
+  /** Adds those of another run behind these, whose lines are counted from a line of this file. */
+  void add(PlainRun behind, int linesBefore) {
+    if (behind.isEmpty()) {
+      return;
+    }
+    if (firstLineWithWords == 0 && behind.firstLineWithWords != 0) {
+      firstLineWithWords = behind.firstLineWithWords + linesBefore;
+      firstWords = behind.firstWords;
+    }
+    lastLine = behind.lastLine + linesBefore;
+    endByteOffset = behind.endByteOffset;
+    withPoint |= behind.withPoint;
+    withoutPoint |= behind.withoutPoint;
+  }
+
   /** Whether there is none. */
   public boolean isEmpty() {
     return lastLine == 0;

@@ -1,8 +1,11 @@
 package hairline.parser;
 
 import java.io.IOException;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.SortedSet;
 
 /** A part program over bytes that can be read from any place. */
 final class StoredProgram implements PartProgram {
@@ -36,9 +39,23 @@ final class StoredProgram implements PartProgram {
   }
 
   @Override
+  public Map<Integer, String> texts(SortedSet<Integer> lines) throws IOException {
+    Map<Integer, String> texts = new HashMap<>();
+    try (LineReader reader = new LineReader(opener.open(), 0, 1)) {
+      Line line = new Line();
+      while (texts.size() < lines.size() && reader.read(line)) {
+        if (lines.contains(line.number)) {
+          texts.put(line.number, line.shortText());
+        }
+      }
+    }
+    return texts;
+  }
+
+  @Override
   public SkimmedBlocks skim() throws IOException {
     long leaderEnd = leaderEnd();
-    return new Skimmed(new LineReader(opener.open(), 0, 1), leaderEnd);
+    return new SkimAhead(opener, leaderEnd);
   }
 
   /** Looks at the head of the file once; subprograms open many readers. */
@@ -47,48 +64,6 @@ final class StoredProgram implements PartProgram {
       leaderEnd = OptionalLong.of(Leader.end(opener));
     }
     return leaderEnd.getAsLong();
-  }
-
-  private static final class Skimmed implements SkimmedBlocks {
-    private final LineReader lines;
-    private final long leaderEnd;
-    private final Line line = new Line();
-    private final BlockParser parser = new BlockParser();
-    private final PlainRun plain = new PlainRun();
-
-    Skimmed(LineReader lines, long leaderEnd) {
-      this.lines = lines;
-      this.leaderEnd = leaderEnd;
-    }
-
-    @Override
-    public Optional<Block> next() throws IOException {
-      plain.clear();
-      while (lines.read(line)) {
-        if (line.byteOffset < leaderEnd) {
-          return Optional.of(Leader.block(line));
-        }
-        if (parser.skim(line)) {
-          plain.addSkimmed(line, parser.scanner());
-          continue;
-        }
-        if (!parser.scan(line) || !parser.scanner().isPlain()) {
-          return Optional.of(parser.parse(line));
-        }
-        plain.add(line, parser.scanner());
-      }
-      return Optional.empty();
-    }
-
-    @Override
-    public PlainRun plain() {
-      return plain;
-    }
-
-    @Override
-    public void close() throws IOException {
-      lines.close();
-    }
   }
 
   private static final class Blocks implements BlockSource {

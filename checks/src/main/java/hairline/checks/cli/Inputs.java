@@ -3,6 +3,7 @@ package hairline.checks.cli;
 import hairline.parser.BlockSource;
 import hairline.parser.PartProgram;
 import hairline.parser.PartPrograms;
+import hairline.parser.SkimmedBlocks;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
@@ -19,8 +20,10 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeMap;
 
 /** From the paths of a command line to the programs of a run, in an order that they decide. */
@@ -260,6 +263,16 @@ final class Inputs {
     @Override
     public BlockSource blocksFrom(long byteOffset, int line) throws IOException {
       return program.blocksFrom(byteOffset, line);
+    }
+
+    @Override
+    public SkimmedBlocks skim() throws IOException {
+      return program.skim();
+    }
+
+    @Override
+    public Map<Integer, String> texts(SortedSet<Integer> lines) throws IOException {
+      return program.texts(lines);
     }
   }
 

@@ -10,8 +10,6 @@ import hairline.checks.motion.EventSink;
 import hairline.checks.motion.ProgramFiles;
 import hairline.checks.motion.SheetControl;
 import hairline.checks.setup.Setup;
-import hairline.parser.Block;
-import hairline.parser.BlockSource;
 import hairline.parser.PartProgram;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -20,7 +18,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.TreeSet;
 
@@ -227,15 +224,10 @@ public final class ProgramCheck {
       if (lines.isEmpty()) {
         continue;
       }
-      try (BlockSource blocks = text(files, file).blocks()) {
-        Optional<Block> next = blocks.next();
-        while (next.isPresent() && next.get().line() <= lines.last()) {
-          if (lines.contains(next.get().line())) {
-            excerpts.put(new SourceLine(file, next.get().line()), next.get().text());
-          }
-          next = blocks.next();
-        }
-      }
+      int of = file;
+      text(files, file)
+          .texts(lines)
+          .forEach((line, text) -> excerpts.put(new SourceLine(of, line), text));
     }
     return excerpts;
   }
