@@ -3,7 +3,13 @@ package hairline.checks.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hairline.checks.finding.Assumption;
 import hairline.checks.finding.Finding;
+import hairline.checks.finding.ProgramResult;
+import hairline.checks.setup.SheetReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -92,6 +98,8 @@ class BudgetRulesTest {
     assertThat(undecided).isBetween(holds, fails);
     assertThat(Programs.figure(only("speaks-undecided.nc"), "error"))
         .isCloseTo(undecided, within(1e-6));
+    assertThat(Programs.figure(only("speaks-undecided.nc"), "holdsUpTo"))
+        .isCloseTo(holds, within(1e-12));
     assertThat(lowerMm("speaks-undecided.nc") - lowerMm("silent.nc"))
         .isCloseTo(0.0001, within(1e-12));
 
@@ -108,6 +116,24 @@ class BudgetRulesTest {
     assertThat(Programs.figure(only("speaks.nc"), "failsAbove")).isCloseTo(fails, within(1e-12));
     assertThat(lowerMm("speaks.nc") - lowerMm("speaks-typical.nc"))
         .isCloseTo(0.0001, within(1e-12));
+  }
+
+  @Test
+  void aPublishedForceIsNamedAndTheBudgetHandedOn() throws Exception {
+    Path program = Programs.ROOT.resolve("rules/budget-exceeds-tolerance/silent.nc");
+    String sheet = Files.readString(program.resolveSibling("setup.yaml"));
+    String published =
+        sheet.replace(
+            "material: {specific_force: 2800 MPa, force_exponent: 0.25}", "material: {group: N}");
+    assertThat(published).isNotEqualTo(sheet);
+    ProgramCheck check =
+        ProgramCheck.of(new Selection(Set.of("budget-exceeds-tolerance"), Set.of()));
+    ProgramResult given = check.check(program, new SheetReader().parse(sheet, "sheet"));
+    assertThat(given.assumptions()).isEmpty();
+    assertThat(given.budgets()).hasSize(1);
+    assertThat(check.check(program, new SheetReader().parse(published, "sheet")).assumptions())
+        .extracting(Assumption::what)
+        .containsExactlyInAnyOrder("material.specific_force", "material.force_exponent");
   }
 
   @Test

@@ -21,6 +21,12 @@ final class StatedFigures {
   /** A word of a program, as a message quotes it. */
   private static final Pattern WORD = Pattern.compile("\\b[XYZIJKR](?<number>-?\\d*\\.\\d+)");
 
+  private static final Pattern BARE =
+      Pattern.compile("(?:\\b[FS]|\\()(?<number>\\d+(?:\\.\\d+)?)(?= to |[^\\d.]|$)");
+
+  /** Two limits of one rule, of which a message names the one it is about. */
+  private static final Set<String> EITHER = Set.of("holdsUpTo", "failsAbove");
+
   /** How many micrometres a unit of length is; figures may be in one and texts in the other. */
   private static final Map<String, Double> LENGTHS = Map.of("µm", 1.0, "mm", 1000.0);
 
@@ -59,6 +65,40 @@ final class StatedFigures {
       missing.add("no two figures of one unit to compare");
     }
     return missing;
+  }
+
+  /** The figures with a unit that stand nowhere in message, facts or cure. */
+  static List<String> unstated(Occurrence occurrence) {
+    List<String> texts = new ArrayList<>(occurrence.facts());
+    texts.add(occurrence.message());
+    occurrence.cure().ifPresent(texts::add);
+    return occurrence.figures().stream()
+        .filter(figure -> !figure.unit().isEmpty() && !Double.isInfinite(figure.value()))
+        .filter(figure -> !EITHER.contains(figure.name()))
+        .filter(figure -> figure.value() != 0 || !figure.unit().equals("rpm")) // "standing"
+        .filter(figure -> printed(figure, texts).isEmpty() && !printedBare(figure, texts))
+        .map(figure -> occurrence.rule() + " " + figure.name())
+        .toList();
+  }
+
+  /** As an F or S word, or as the low end of a band behind the typical value with its unit. */
+  private static boolean printedBare(Figure figure, List<String> texts) {
+    for (String text : texts) {
+      Matcher bare = BARE.matcher(text);
+      while (bare.find()) {
+        String before = text.substring(bare.start(), bare.start() + 1);
+        boolean unitFits =
+            switch (before) {
+              case "F" -> figure.unit().equals("mm/min");
+              case "S" -> figure.unit().equals("rpm");
+              default -> text.substring(0, bare.start()).endsWith(figure.unit() + " ");
+            };
+        if (unitFits && is(bare.group("number"), figure.unit(), figure)) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private static boolean alike(double a, double b) {

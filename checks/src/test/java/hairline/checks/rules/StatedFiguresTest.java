@@ -54,6 +54,7 @@ class StatedFiguresTest {
       }
       for (Occurrence occurrence : List.of(finding.first(), finding.worst())) {
         assertThat(StatedFigures.missing(occurrence)).as(occurrence.toString()).isEmpty();
+        assertThat(StatedFigures.unstated(occurrence)).as(occurrence.toString()).isEmpty();
       }
     }
   }

@@ -1,0 +1,26 @@
+%
+O1 (each feature by its own step)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-3. Y-0.6 Z1.
+Z-0.02
+G1 X3. F100.
+G0 Z1.
+X-3. Y-0.4
+Z-0.024
+G1 X3.
+G0 Z1.
+X-3. Y0.4
+Z-0.02
+G1 X3. F100.
+G0 Z1.
+X-3. Y0.6
+Z-0.0246
+G1 X3.
+G0 Z1.
+M5
+M30
+%

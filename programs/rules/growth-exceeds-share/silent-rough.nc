@@ -1,0 +1,27 @@
+%
+O1 (a step of 30 µm between roughing levels)
+G21 G90 G17 G94
+G54
+S20000
+M71
+T3 M6
+G43 H3
+S50000 M3
+M72
+G0 X-3. Y-0.3 Z1.
+Z-0.1
+G1 X3. F400.
+Y0.
+X-3.
+Y0.3
+X3.
+G0 Z1.
+G4 P15.
+X-1. Y0.
+Z0.1
+G1 Z-0.13 F60.
+X1. F170.
+G0 Z1.
+M5
+M30
+%
