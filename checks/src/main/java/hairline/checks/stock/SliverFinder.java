@@ -8,7 +8,8 @@ import java.util.function.IntToDoubleFunction;
 /**
  * Finds slivers: strips of the uncut top or of a level, two cells wide or wider, with a lower level
  * on both sides. Rows tell those that run more along Y, columns the others: in each, the cells of
- * one height between lower ones are a run, and runs that touch from row to row are a strip.
+ * one height between lower ones are a run, and runs that touch from row to row are a strip. One
+ * that runs at about 45° may be told by both, and counts once.
  */
 final class SliverFinder {
   /** Fewest cells across: narrower is not told from the error of the borders. */
@@ -22,6 +23,9 @@ final class SliverFinder {
 
   /** Most runs kept. */
   static final int MOST_RUNS = 1_000_000;
+
+  /** Steeper than this both ways: rows and columns may tell it. */
+  private static final double STEEP = 0.9;
 
   private static final int LAST = HeightGrid.SIDE - 1;
   private static final double SQRT2 = StrictMath.sqrt(2);
@@ -131,12 +135,13 @@ final class SliverFinder {
     Run last = strip.get(strip.size() - 1);
     double along = strip.size();
     double aside = (last.from() + (double) last.to() - first.from() - first.to()) / 2;
-    if (Math.abs(aside) > along || (!rows && Math.abs(aside) == along)) {
+    // The ends are wider, between round ends of passes.
+    List<Run> inner = strip.subList(strip.size() / 4, strip.size() - strip.size() / 4);
+    double slant = slant(inner);
+    if (Math.abs(slant) > 1 / STEEP) {
       return;
     }
     double straight = StrictMath.hypot(along, aside);
-    // The ends are wider, between round ends of passes.
-    List<Run> inner = strip.subList(strip.size() / 4, strip.size() - strip.size() / 4);
     double cells = 0;
     int narrowest = Integer.MAX_VALUE;
     int widest = 0;
@@ -161,7 +166,7 @@ final class SliverFinder {
         && length >= shortest) {
       long across = grid.centre((middle.from() + middle.to()) / 2);
       long line = grid.centre(middle.line());
-      slivers.add(
+      Sliver sliver =
           new Sliver(
               width,
               length,
@@ -169,8 +174,30 @@ final class SliverFinder {
               middle.before(),
               middle.behind(),
               rows ? across : line,
-              rows ? line : across));
+              rows ? line : across);
+      if (Math.abs(slant) < STEEP || slivers.stream().noneMatch(told -> one(told, sliver, slant))) {
+        slivers.add(sliver);
+      }
     }
+  }
+
+  /** How far a strip goes aside for each line of cells. */
+  private static double slant(List<Run> inner) {
+    Run first = inner.get(0);
+    Run last = last(inner);
+    return inner.size() == 1
+        ? 0
+        : (last.from() + (double) last.to() - first.from() - first.to())
+            / (2.0 * (inner.size() - 1));
+  }
+
+  /** Whether two at about 45° are one: a diagonal that goes up, or down where it slants so. */
+  private static boolean one(Sliver told, Sliver sliver, double slant) {
+    double dx = (double) told.xPm() - sliver.xPm();
+    double dy = (told.yPm() - (double) sliver.yPm()) * Math.signum(slant);
+    return told.heightPm() == sliver.heightPm()
+        && Math.abs(dx - dy) / SQRT2 < sliver.widthPm()
+        && Math.abs(dx + dy) / SQRT2 < sliver.lengthPm() / 2;
   }
 
   /** The runs that begin just behind this tile, where all there is of one height. */
