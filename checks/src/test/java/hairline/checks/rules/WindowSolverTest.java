@@ -307,6 +307,99 @@ class WindowSolverTest {
     holds(sheet, ramps.taken().get(), um -> classes(97, 211, 303, um), 1e-2);
   }
 
+  /** A slot at a level, and a ramp up and down beside it that takes a part of the tool's width. */
+  private static String beside(double slotUm, double besideMm, double ramp, double depthUm) {
+    return String.format(
+        Locale.ROOT,
+        """
+        G21 G90 G17 G94 G54
+        T3 M6
+        S43210 M3
+        G0 G43 H3 X-4. Y0. Z1.
+        Z-%.9f
+        G1 X4. F151.
+        G0 Z1.
+        X-4. Y%.9f
+        Z-%.9f
+        G1 X0. Z-%.9f F%.9f
+        X4. Z-%.9f
+        G0 Z1.
+        M5
+        M30
+        """,
+        slotUm / 1000,
+        besideMm,
+        depthUm / 1000,
+        depthUm * 0.9 / 1000,
+        ramp,
+        depthUm / 1000);
+  }
+
+  /** The largest depth that moves with Z varying truly take, in µm. */
+  private static double takenUm(Setup sheet, String program) throws IOException {
+    CutsOfOperations cuts = new CutsOfOperations(sheet);
+    ProgramCheck.of(Selection.ALL).check(text(program), sheet, cuts);
+    return cuts.operations().get(0).deepestTakenPm / 1e6;
+  }
+
+  /**
+   * Puts depths taken beside a slot to the check: silent just inside, speaking just outside. The
+   * program's depth is corrected until the depth truly taken, in material that is partly gone, is
+   * the one asked for.
+   */
+  private static void takenHolds(Setup sheet, Limits limits, With with, double nearness)
+      throws IOException {
+    assertThat(limits.all()).hasSize(2);
+    for (Limit limit : limits.all()) {
+      for (boolean inside : new boolean[] {true, false}) {
+        double um = limit.likely() * (limit.lower() == inside ? 1 + nearness : 1 - nearness);
+        double written = um;
+        for (int k = 0; k < 3; k++) {
+          written *= um / takenUm(sheet, with.value(written));
+        }
+        String program = with.value(written);
+        assertThat(takenUm(sheet, program)).isCloseTo(um, within(um * nearness / 4));
+        assertThat(findings(sheet, limit.rule(), program).stream().filter(f -> f.at().line() > 6))
+            .as("%s %s", inside ? "just inside" : "just outside", limit)
+            .hasSize(inside ? 0 : 1);
+      }
+    }
+  }
+
+  /** Beside a slot too the width that a flat tool cuts does not hang on the depth. */
+  @Test
+  void theDepthThatARampBesideASlotTakesHoldsInTheCheck() throws Exception {
+    Setup sheet = sheet(SHEET.replace("resolution: 0.001 um", "resolution: 0.000001 um"));
+    With program = um -> beside(300, 0.13, 303, um);
+    CuttingWindow.OfClass ramps = window(sheet, program.value(DEPTH)).classes().get(1);
+    assertThat(ramps.moves()).isEqualTo(MoveClass.CONTOUR);
+    takenHolds(sheet, ramps.taken().orElseThrow(), program, 1e-2);
+  }
+
+  private static final String BALL =
+      SHEET
+          .replace("shape: flat", "shape: ball")
+          .replace("diameter: 0.41 mm", "diameter: 0.6 mm")
+          .replace("{diameter: 0.37 mm, length: 1.9 mm}", "{diameter: 0.5 mm, length: 6 mm}");
+
+  /** A ball's contact grows with the depth; in a full slot it stays half a turn. */
+  @Test
+  void theDepthThatABallTakesInASlotHoldsInTheCheck() throws Exception {
+    Setup sheet = sheet(BALL);
+    CuttingWindow window = window(sheet, classes(97, 211, 303, DEPTH));
+    CuttingWindow.OfClass ramps = window.classes().get(2);
+    holds(sheet, ramps.taken().orElseThrow(), um -> classes(97, 211, 303, um), 1e-2);
+  }
+
+  /** Beside a slot its arc changes with the depth: the bound is true to a few hundredths. */
+  @Test
+  void theDepthThatABallTakesBesideASlotHoldsNearlyInTheCheck() throws Exception {
+    Setup sheet = sheet(BALL);
+    With program = um -> beside(DEPTH, 0.12, 303, um);
+    CuttingWindow.OfClass ramps = window(sheet, program.value(DEPTH)).classes().get(1);
+    takenHolds(sheet, ramps.taken().orElseThrow(), program, 4e-2);
+  }
+
   @Test
   void speedsHoldInTheCheck() throws Exception {
     Setup sheet = sheet(SHEET);
