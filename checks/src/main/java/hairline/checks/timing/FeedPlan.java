@@ -166,6 +166,9 @@ final class FeedPlan {
     for (int j = seen.count - 1; j >= start; j--) {
       acceleration = Math.min(acceleration, seen.accelerations[j]);
       jerk = Math.min(jerk, seen.jerks[j]);
+      if (seen.plain[j] && j > start) {
+        continue;
+      }
       double way = seen.places[knot] - seen.places[j];
       double limit = j == start ? Double.POSITIVE_INFINITY : seen.limits[j];
       // Each stretch is braked on as its own limits allow.
@@ -173,9 +176,6 @@ final class FeedPlan {
           (j > start && seen.changes(j))
               || braking[knot] > limit
               || SpeedRamp.passes(braking[knot], limit, way, acceleration, jerk);
-      if (touches && seen.plain(j)) {
-        touches = SpeedRamp.length(braking[knot], limit, acceleration, jerk) <= way;
-      }
       if (touches) {
         braking[j] = reached(braking[knot], limit, way, acceleration, jerk);
         knot = j;
@@ -215,6 +215,9 @@ final class FeedPlan {
     for (int j = from + 1; j <= seen.count; j++) {
       acceleration = Math.min(acceleration, seen.accelerations[j - 1]);
       jerk = Math.min(jerk, seen.jerks[j - 1]);
+      if (seen.plain[j]) {
+        continue;
+      }
       double way = seen.places[j] - seen.places[from];
       boolean above =
           speed > braking[j] || SpeedRamp.passes(speed, braking[j], way, acceleration, jerk);
@@ -223,9 +226,6 @@ final class FeedPlan {
       }
       if (brakingKnot[j] != j) {
         return brakingKnot[j];
-      }
-      if (seen.plain(j) && SpeedRamp.length(speed, seen.limits[j], acceleration, jerk) > way) {
-        continue;
       }
       return j;
     }

@@ -25,10 +25,10 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>What holds of the plan: no limit is exceeded anywhere, and without a jerk limit no other plan
  * with this look-ahead is faster. With one, the plan is within 1 % of the fastest motion that brute
- * force finds, where acceleration and jerk are the same along the way; between two corners whose
- * limits are touched the weakest of the moves between them counts. Like that motion, the plan may
- * pass a corner while the feed still falls, or gather way before one: the feed then dips below that
- * of the corner, most beside a block of another feed. So times under a jerk limit are what the best
+ * force finds, where acceleration and jerk are the same along the way; where they are not, the
+ * weaker of the moves between two knots of the plan count. Like that motion, the plan may pass a
+ * corner while the feed still falls, or gather way before one: the feed then dips below that of the
+ * corner, most beside a block of another feed. So times under a jerk limit are what the best
  * control would need, and a plainer one needs more.
  *
  * <p>Without acceleration or path tolerance on the sheet nothing is planned.

@@ -336,8 +336,9 @@ final class KnotChain {
    */
   int runOn(int last) {
     int behind = count - last;
+    divideAtChanges(behind);
     boolean any = false;
-    for (int k = 1; k < last; k++) {
+    for (int k = 1; k < count - behind; k++) {
       any |= look(k);
     }
     for (int round = 0; round < MOST_ROUNDS && any; round++) {
@@ -356,6 +357,27 @@ final class KnotChain {
       found(k);
     }
     return count - behind;
+  }
+
+  /**
+   * Makes knots where acceleration or jerk are limited otherwise behind than before, if that gains
+   * time: on either side its own limits hold then, instead of the weaker ones.
+   */
+  private void divideAtChanges(int behind) {
+    for (int k = 0; k < count - behind; k++) {
+      boolean divided = false;
+      for (int j = borders[k] + 1; j < borders[k + 1] && !divided; j++) {
+        if (seen.changes(j)) {
+          double before = seconds[k];
+          divided = divide(k, j);
+          if (divided && seconds[k] + seconds[k + 1] > before * (1 - WORTH)) {
+            remove(k + 1);
+            found(k);
+            divided = false;
+          }
+        }
+      }
+    }
   }
 
   /** Takes a first look at a knot without acceleration: may running on gain anything? */
@@ -577,7 +599,7 @@ final class KnotChain {
       slowest = Math.min(slowest, seen.caps[k]);
       acceleration = Math.min(acceleration, seen.accelerations[k]);
       jerk = Math.min(jerk, seen.jerks[k]);
-      lowest = Math.min(lowest, seen.limits[k]);
+      lowest = seen.plain[k] ? lowest : Math.min(lowest, seen.limits[k]);
     }
     waySlowest = slowest;
     wayLowest = lowest;
@@ -625,7 +647,7 @@ final class KnotChain {
   private int exceeded() {
     double start = seen.places[wayFrom];
     for (int j = wayFrom + 1; j < wayTo && wayLowest < profile.highest(); j++) {
-      if (exceeds(j, start)) {
+      if (!seen.plain[j] && exceeds(j, start)) {
         return j;
       }
     }
@@ -643,7 +665,7 @@ final class KnotChain {
     int worst = exceeded;
     double most = 0;
     for (int j = exceeded; j < to; j++) {
-      if (seen.limits[j] < profile.highest()) {
+      if (!seen.plain[j] && seen.limits[j] < profile.highest()) {
         double part = profile.speedAt(seen.places[j] - seen.places[from]) / seen.limits[j];
         if (part > most) {
           most = part;

@@ -19,6 +19,9 @@ final class SeenBlocks {
   final double[] places;
   final double[] limits;
 
+  /** Whether nothing changes there: the way goes straight on at the same speed. */
+  final boolean[] plain;
+
   /**
    * None yet.
    *
@@ -32,6 +35,7 @@ final class SeenBlocks {
     corners = new double[most + 1];
     places = new double[most + 1];
     limits = new double[most + 1];
+    plain = new boolean[most + 1];
   }
 
   void add(double length, double cap, double acceleration, double jerk, double corner) {
@@ -40,6 +44,7 @@ final class SeenBlocks {
     caps[count] = cap;
     accelerations[count] = acceleration;
     jerks[count] = jerk;
+    plain[count] = count > 0 && isPlain(count);
     count++;
   }
 
@@ -50,6 +55,7 @@ final class SeenBlocks {
     shift(accelerations, done);
     shift(jerks, done);
     shift(corners, done);
+    System.arraycopy(plain, done, plain, 0, count - done);
     count -= done;
   }
 
@@ -68,15 +74,13 @@ final class SeenBlocks {
       limits[j] = Math.min(corners[j], Math.min(caps[j - 1], caps[j]));
     }
     limits[count] = 0;
+    plain[0] = false;
+    plain[count] = false;
   }
 
-  /** Whether nothing changes at a border: the way goes straight on at the same speed. */
-  boolean plain(int border) {
-    return border > 0
-        && border < count
-        && caps[border - 1] == caps[border]
-        && !changes(border)
-        && corners[border] >= caps[border];
+  /** The same at a border between two blocks. */
+  private boolean isPlain(int border) {
+    return caps[border - 1] == caps[border] && !changes(border) && corners[border] >= caps[border];
   }
 
   /** Whether acceleration or jerk are limited otherwise before a border than behind it. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -92,6 +93,50 @@ class FeedPlanLimitsTest {
         keepsAllLimits(blocks, lookAhead);
       }
     }
+  }
+
+  private static double seconds(List<Block> blocks, int lookAhead) {
+    return plan(blocks, lookAhead).stream().mapToDouble(PlannedMove::seconds).sum();
+  }
+
+  /** Where nothing changes at a border, it is no border to the plan. */
+  @ParameterizedTest
+  @CsvSource({"0.0005, 0.01", "0.002, 0.03", "0.01, 0.05", "0.02, 0.1", "0.05, 1"})
+  void linesInTwoPiecesTakeNoLonger(double shortestMm, double longestMm) {
+    Random random = new Random(29);
+    int slower = 0;
+    for (int k = 0; k < 200; k++) {
+      List<Block> blocks = random(random, shortestMm, longestMm);
+      List<Block> pieces = new ArrayList<>();
+      for (Block b : blocks) {
+        pieces.add(new Block(b.lengthMm / 3, b.cap, b.corner, b.acceleration, b.jerk));
+        pieces.add(new Block(b.lengthMm * 2 / 3, b.cap, FREE, b.acceleration, b.jerk));
+      }
+      double whole = seconds(blocks, 1000);
+      double split = seconds(pieces, 1000);
+      assertThat(split).isLessThanOrEqualTo(whole * 1.01);
+      slower += split > whole * (1 + 1e-6) ? 1 : 0;
+    }
+    assertThat(slower).isLessThanOrEqualTo(4);
+  }
+
+  /** The axes of the first block are weak; the plan may not go on as weakly behind it. */
+  @Test
+  void oneWeakBlockDoesNotSlowDownThoseBehind() {
+    Block weak = new Block(0.0132, 5, FREE, 140, 35_000);
+    List<Block> blocks =
+        List.of(
+            weak,
+            new Block(0.0316, 10, FREE, 200, 50_000),
+            new Block(0.0437, 5, FREE, 200, 50_000));
+    assertThat(seconds(blocks, 1000)).isLessThanOrEqualTo(seconds(blocks, 1) * (1 + 1e-6));
+    List<Block> allWeak =
+        blocks.stream().map(b -> new Block(b.lengthMm, b.cap, FREE, 140, 35_000)).toList();
+    List<Block> allStrong =
+        blocks.stream().map(b -> new Block(b.lengthMm, b.cap, FREE, 200, 50_000)).toList();
+    assertThat(seconds(blocks, 1000))
+        .isLessThan(0.95 * seconds(allWeak, 1000))
+        .isGreaterThan(seconds(allStrong, 1000));
   }
 
   /**
