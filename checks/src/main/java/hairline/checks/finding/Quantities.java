@@ -61,7 +61,7 @@ public final class Quantities {
   }
 
   /**
-   * A number to four significant digits, or to as many more, twelve at most, as make it print
+   * A number to four significant digits, or to as many more, eleven at most, as make it print
    * otherwise than the other; so that a figure just beyond its limit does not read like it.
    */
   public static String apart(double value, double other) {

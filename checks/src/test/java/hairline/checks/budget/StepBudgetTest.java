@@ -152,4 +152,21 @@ class StepBudgetTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new Part.DriftEitherWay(Source.REVERSAL, -1, ""));
   }
+
+  @Test
+  void aToleranceOrGuardBelowZeroIsRefused() {
+    assertThatIllegalArgumentException().isThrownBy(() -> Budgets.of(-0.1, 0.1));
+    assertThatIllegalArgumentException().isThrownBy(() -> Budgets.of(0.1, -0.1));
+  }
+
+  @Test
+  void theStoredHeightIsTheUpperLevelLessTheLower() {
+    assertThat(Budgets.STEP.heightPm()).isEqualTo(8_000_000 - 4_000_000);
+  }
+
+  @Test
+  void eachSourceHasANameForProgramsAndOneForPeople() {
+    assertThat(Source.GROWTH_BOUNDS.key()).isEqualTo("growthBounds");
+    assertThat(Source.GROWTH_BOUNDS.words()).isEqualTo("growth in doubt");
+  }
 }

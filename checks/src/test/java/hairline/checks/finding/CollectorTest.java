@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hairline.checks.motion.Place;
 import hairline.parser.Span;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -102,5 +103,55 @@ class CollectorTest {
     }
     assertThat(collector.findings()).hasSize(Collector.MOST_GROUPS);
     assertThat(collector.notChecked()).singleElement().matches(n -> n.count() == 2);
+  }
+
+  @Test
+  void asksForTheTextsOfTheFirstAndTheWorstOnly() {
+    List<String> asked = new ArrayList<>();
+    double[] severities = {1, 9, 4, 9};
+    for (int k = 0; k < severities.length; k++) {
+      String name = "line " + (k + 1);
+      collector.report(
+          Occurrence.of(
+                  "step",
+                  Level.ERROR,
+                  line(k + 1),
+                  () -> {
+                    asked.add(name);
+                    return name;
+                  })
+              .fact(() -> "fact of " + name)
+              .cure(() -> "cure of " + name)
+              .severity(severities[k]));
+      collector.endBlock();
+    }
+    Finding finding = collector.findings().values().iterator().next();
+    assertThat(asked).containsExactly("line 1", "line 2");
+    assertThat(finding.count()).isEqualTo(4);
+    assertThat(finding.first().message()).isEqualTo("line 1");
+    assertThat(finding.worst().message()).isEqualTo("line 2");
+    assertThat(finding.worst().facts()).containsExactly("fact of line 2");
+    assertThat(finding.worst().cure()).contains("cure of line 2");
+  }
+
+  @Test
+  void tellsThatMoreLinesCannotBeReadThanItHides() {
+    for (int k = 0; k < Collector.MOST_HIDING_LINES; k++) {
+      collector.hideOthers(line(k + 1));
+    }
+    collector.hideOthers(line(Collector.MOST_HIDING_LINES));
+    assertThat(collector.notChecked()).isEmpty();
+    collector.hideOthers(line(Collector.MOST_HIDING_LINES + 1));
+    assertThat(collector.notChecked())
+        .singleElement()
+        .matches(n -> n.reason().contains("more than " + Collector.MOST_HIDING_LINES));
+  }
+
+  @Test
+  void keepsAssumptionsOnce() {
+    Assumption assumption = new Assumption("limits.flex_share", "0.33", "default of the sheet");
+    collector.assumed(assumption);
+    collector.assumed(assumption);
+    assertThat(collector.assumptions()).containsExactly(assumption);
   }
 }

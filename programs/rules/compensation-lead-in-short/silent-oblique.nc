@@ -1,0 +1,15 @@
+%
+O1 (0.12 and 0.16 mm make the radius)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X0.5 Y0.3 Z1.
+G1 G41 D3 X0.62 Y0.46 F100.
+X1.
+G40 X2.
+G0 Z1.
+M5
+M30
+%
