@@ -11,7 +11,7 @@ final class LineReader implements Closeable {
   private static final int CHUNK_BYTES = 65_536;
 
   private final ByteSource source;
-  private final byte[] buffer = new byte[Limits.LINE_BYTES + CHUNK_BYTES];
+  private final byte[] buffer;
 
   /** The unread bytes are those from {@code start} to before {@code end}. */
   private int start;
@@ -25,9 +25,19 @@ final class LineReader implements Closeable {
   private boolean exhausted;
 
   LineReader(ByteSource source, long byteOffset, int line) {
+    this(source, byteOffset, line, newBuffer());
+  }
+
+  /** A reader with a buffer that another is done with. */
+  LineReader(ByteSource source, long byteOffset, int line, byte[] buffer) {
+    this.buffer = buffer;
     this.source = source;
     this.startOffset = byteOffset;
     this.nextNumber = line;
+  }
+
+  static byte[] newBuffer() {
+    return new byte[Limits.LINE_BYTES + CHUNK_BYTES];
   }
 
   /**

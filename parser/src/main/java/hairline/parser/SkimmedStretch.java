@@ -16,6 +16,9 @@ import java.util.Optional;
  */
 record SkimmedStretch(List<Block> blocks, List<PlainRun> plain, int lines, boolean ended) {
 
+  /** Stretches are short: a buffer for each would be most of what is allocated. */
+  private static final ThreadLocal<byte[]> BUFFERS = ThreadLocal.withInitial(LineReader::newBuffer);
+
   /**
    * Looks through a stretch.
    *
@@ -31,7 +34,7 @@ record SkimmedStretch(List<Block> blocks, List<PlainRun> plain, int lines, boole
     PlainRun run = new PlainRun();
     Line line = new Line();
     try (ByteSource bytes = opener.open()) {
-      LineReader lines = new LineReader(bytes, firstLine(bytes, from, to), 1);
+      LineReader lines = new LineReader(bytes, firstLine(bytes, from, to), 1, BUFFERS.get());
       boolean more = true;
       while (lines.offset() < to && (more = lines.read(line))) {
         Optional<Block> block = parser.unlessPlain(line, leaderEnd, run);
@@ -56,7 +59,7 @@ record SkimmedStretch(List<Block> blocks, List<PlainRun> plain, int lines, boole
     }
     // The line that holds the byte before ends where another begins. Of a line without end in the
     // stretch no more is read: the one that begins it has it.
-    LineReader before = new LineReader(bytes.upTo(to + 1), from - 1, 1);
+    LineReader before = new LineReader(bytes.upTo(to + 1), from - 1, 1, BUFFERS.get());
     return before.read(new Line()) ? before.offset() : from;
   }
 

@@ -114,7 +114,7 @@ public final class Interpreter {
     /** Tells where the modal state is no longer this one; returns what it is. */
     private Modes tellModes(Modes before) {
       Modes now = control.modal.snapshot();
-      if (!now.equals(before)) {
+      if (!now.isSame(before) && !now.equals(before)) {
         control.emit(new Event.ModesChanged(control.at(), before, now));
       }
       return now;
