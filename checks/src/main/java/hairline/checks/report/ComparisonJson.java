@@ -8,7 +8,6 @@ import hairline.checks.compare.SheetDifference;
 import hairline.checks.compare.TimeDifference;
 import hairline.checks.finding.Finding;
 import hairline.checks.finding.ProgramResult;
-import hairline.checks.motion.Place;
 import hairline.checks.stock.SurfaceDifference;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -35,12 +34,7 @@ final class ComparisonJson {
 
   void write(Comparison comparison, int status) throws IOException {
     json.writeStartObject();
-    json.writeStringField("schemaVersion", SCHEMA_VERSION);
-    json.writeObjectFieldStart("tool");
-    json.writeStringField("name", "hairline");
-    json.writeStringField("version", options.version());
-    json.writeEndObject();
-    json.writeStringField("caution", Words.CAUTION);
+    JsonText.head(json, SCHEMA_VERSION, options);
     program("before", comparison.before());
     program("after", comparison.after());
     json.writeArrayFieldStart("sheets");
@@ -148,20 +142,11 @@ final class ComparisonJson {
   private void where(Comparison comparison, String name, Change.Where where) throws IOException {
     json.writeObjectFieldStart(name);
     if (where.before().isPresent()) {
-      place("before", comparison.before(), where.before().get());
+      JsonText.place(json, "before", comparison.before(), where.before().get());
     }
     if (where.after().isPresent()) {
-      place("after", comparison.after(), where.after().get());
+      JsonText.place(json, "after", comparison.after(), where.after().get());
     }
-    json.writeEndObject();
-  }
-
-  private void place(String name, ProgramResult result, Place place) throws IOException {
-    json.writeObjectFieldStart(name);
-    JsonText.text(json, "file", Words.file(result, place));
-    json.writeNumberField("line", place.line());
-    json.writeNumberField("column", place.span().column());
-    json.writeNumberField("endColumn", place.span().endColumn());
     json.writeEndObject();
   }
 
@@ -202,7 +187,7 @@ final class ComparisonJson {
     json.writeStringField("level", finding.level().word());
     JsonText.text(json, "message", finding.worst().message());
     json.writeNumberField("count", finding.count());
-    place("at", result, finding.worst().at());
+    JsonText.place(json, "at", result, finding.worst().at());
     json.writeEndObject();
   }
 }

@@ -8,7 +8,6 @@ import hairline.checks.finding.NotChecked;
 import hairline.checks.finding.Occurrence;
 import hairline.checks.finding.ProgramResult;
 import hairline.checks.finding.ProgramResult.SourceLine;
-import hairline.checks.motion.Place;
 import hairline.checks.stock.DepthStretch;
 import hairline.checks.stock.DepthsShown;
 import java.io.IOException;
@@ -38,12 +37,7 @@ final class JsonReport implements ReportWriter {
   @Override
   public void begin() throws IOException {
     json.writeStartObject();
-    json.writeStringField("schemaVersion", SCHEMA_VERSION);
-    json.writeObjectFieldStart("tool");
-    json.writeStringField("name", "hairline");
-    json.writeStringField("version", options.version());
-    json.writeEndObject();
-    json.writeStringField("caution", Words.CAUTION);
+    JsonText.head(json, SCHEMA_VERSION, options);
     json.writeStringField("failOn", options.failOn().map(level -> level.word()).orElse("never"));
     conditions();
     json.writeArrayFieldStart("programs");
@@ -132,7 +126,7 @@ final class JsonReport implements ReportWriter {
     json.writeArrayFieldStart("budgets");
     for (ProgramResult.Budget budget : result.budgets()) {
       json.writeStartObject();
-      place(result, "at", budget.step().step().at());
+      JsonText.place(json, "at", result, budget.step().step().at());
       BudgetJson.write(json, budget);
       json.writeEndObject();
     }
@@ -160,7 +154,7 @@ final class JsonReport implements ReportWriter {
       }
       JsonText.text(json, "reason", missing.reason());
       if (missing.first().isPresent()) {
-        place(result, "first", missing.first().get());
+        JsonText.place(json, "first", result, missing.first().get());
       }
       json.writeNumberField("count", missing.count());
       json.writeEndObject();
@@ -192,7 +186,7 @@ final class JsonReport implements ReportWriter {
       JsonText.texts(json, "facts", first.facts());
       JsonText.text(json, "cure", first.cure());
       json.writeNumberField("count", finding.count());
-      place(result, "last", finding.last());
+      JsonText.place(json, "last", result, finding.last());
       if (!finding.worst().equals(first)) {
         json.writeObjectFieldStart("worst");
         occurrence(result, finding.worst());
@@ -208,7 +202,7 @@ final class JsonReport implements ReportWriter {
   }
 
   private void occurrence(ProgramResult result, Occurrence occurrence) throws IOException {
-    place(result, "at", occurrence.at());
+    JsonText.place(json, "at", result, occurrence.at());
     JsonText.text(
         json,
         "source",
@@ -224,15 +218,6 @@ final class JsonReport implements ReportWriter {
       json.writeEndObject();
     }
     json.writeEndArray();
-  }
-
-  private void place(ProgramResult result, String name, Place place) throws IOException {
-    json.writeObjectFieldStart(name);
-    JsonText.text(json, "file", Words.file(result, place));
-    json.writeNumberField("line", place.line());
-    json.writeNumberField("column", place.span().column());
-    json.writeNumberField("endColumn", place.span().endColumn());
-    json.writeEndObject();
   }
 
   @Override

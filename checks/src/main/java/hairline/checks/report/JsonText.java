@@ -8,6 +8,8 @@ import com.fasterxml.jackson.core.io.CharacterEscapes;
 import com.fasterxml.jackson.core.io.SerializedString;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import hairline.checks.finding.ProgramResult;
+import hairline.checks.motion.Place;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;
@@ -64,6 +66,28 @@ final class JsonText {
     } catch (IOException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  /** What every report begins with. */
+  static void head(JsonGenerator json, String schemaVersion, ReportOptions options)
+      throws IOException {
+    json.writeStringField("schemaVersion", schemaVersion);
+    json.writeObjectFieldStart("tool");
+    json.writeStringField("name", "hairline");
+    json.writeStringField("version", options.version());
+    json.writeEndObject();
+    json.writeStringField("caution", Words.CAUTION);
+  }
+
+  /** A place in a program or a file that it calls. */
+  static void place(JsonGenerator json, String name, ProgramResult result, Place place)
+      throws IOException {
+    json.writeObjectFieldStart(name);
+    text(json, "file", Words.file(result, place));
+    json.writeNumberField("line", place.line());
+    json.writeNumberField("column", place.span().column());
+    json.writeNumberField("endColumn", place.span().endColumn());
+    json.writeEndObject();
   }
 
   /** A list of texts. */

@@ -32,12 +32,7 @@ final class WindowJson {
 
   void write(ProgramResult result, List<CuttingWindow> windows, int status) throws IOException {
     json.writeStartObject();
-    json.writeStringField("schemaVersion", SCHEMA_VERSION);
-    json.writeObjectFieldStart("tool");
-    json.writeStringField("name", "hairline");
-    json.writeStringField("version", options.version());
-    json.writeEndObject();
-    json.writeStringField("caution", Words.CAUTION);
+    JsonText.head(json, SCHEMA_VERSION, options);
     json.writeObjectFieldStart("program");
     JsonText.text(json, "name", result.program());
     JsonText.text(json, "sheet", result.sheet());

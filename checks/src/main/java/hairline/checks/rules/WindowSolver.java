@@ -274,16 +274,8 @@ public final class WindowSolver {
 
   private Limits feeds(
       CutsOfOperations.Kept operation, Changed changed, double feed, int halvings) {
-    DoubleFunction<Changed> at = changed::withFeed;
-    List<Limit> limits = new ArrayList<>();
-    for (String rule : FEED_LOWER) {
-      limit(operation, rule, true, at, LEAST_FACTOR, MOST_FACTOR, feed, halvings)
-          .ifPresent(limits::add);
-    }
-    for (String rule : FEED_UPPER) {
-      limit(operation, rule, false, at, LEAST_FACTOR, MOST_FACTOR, feed, halvings)
-          .ifPresent(limits::add);
-    }
+    List<Limit> limits =
+        limits(operation, FEED_LOWER, FEED_UPPER, changed::withFeed, feed, halvings);
     acceleration(operation, changed, feed).ifPresent(limits::add);
     return new Limits(limits);
   }
@@ -313,17 +305,28 @@ public final class WindowSolver {
 
   /** The limits of the depth taken where Z varies, in µm of the deepest. */
   private Limits taken(CutsOfOperations.Kept operation, Changed only, double deepestUm) {
-    DoubleFunction<Changed> at = only::withTaken;
+    return new Limits(
+        limits(operation, TAKEN_LOWER, TAKEN_UPPER, only::withTaken, deepestUm, CLASS_HALVINGS));
+  }
+
+  /** The limits that some rules set to a factor, the lower ones first. */
+  private List<Limit> limits(
+      CutsOfOperations.Kept operation,
+      List<String> lower,
+      List<String> upper,
+      DoubleFunction<Changed> at,
+      double unit,
+      int halvings) {
     List<Limit> limits = new ArrayList<>();
-    for (String rule : TAKEN_LOWER) {
-      limit(operation, rule, true, at, LEAST_FACTOR, MOST_FACTOR, deepestUm, CLASS_HALVINGS)
+    for (String rule : lower) {
+      limit(operation, rule, true, at, LEAST_FACTOR, MOST_FACTOR, unit, halvings)
           .ifPresent(limits::add);
     }
-    for (String rule : TAKEN_UPPER) {
-      limit(operation, rule, false, at, LEAST_FACTOR, MOST_FACTOR, deepestUm, CLASS_HALVINGS)
+    for (String rule : upper) {
+      limit(operation, rule, false, at, LEAST_FACTOR, MOST_FACTOR, unit, halvings)
           .ifPresent(limits::add);
     }
-    return new Limits(limits);
+    return limits;
   }
 
   private Limits depth(CutsOfOperations.Kept operation, Changed changed) {
