@@ -56,6 +56,10 @@ class EffectiveDiameterTest {
     assertThat(EffectiveDiameter.mm(1, 0, 0.001)).isEqualTo(1);
     assertThat(EffectiveDiameter.mm(1, 0.5, 3)).isEqualTo(1);
     assertThat(EffectiveDiameter.ballOnSlopeMm(1, 0.5, 0)).isEqualTo(1);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> EffectiveDiameter.ballOnSlopeMm(1, 0.1, 1.5708));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> EffectiveDiameter.ballOnSlopeMm(1, 0.1, -0.0001));
     assertThat(EffectiveDiameter.ballOnSlopeMm(1, 0.05, Math.PI / 2)).isEqualTo(1);
   }
 

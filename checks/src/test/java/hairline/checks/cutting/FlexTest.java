@@ -105,8 +105,14 @@ class FlexTest {
     assertThat(step.low()).isCloseTo(0.5, within(1e-12));
     assertThat(step.typical()).isCloseTo(0.9, within(1e-12));
     assertThat(step.high()).isCloseTo(2.3, within(1e-12));
-    // It does not matter which of the levels is the lower one.
+    // It does not matter which of the levels is the lower one, but for the sign.
     assertThat(FloorError.ofStepUm(upper, Optional.of(lower))).isEqualTo(step);
+    assertThat(FloorError.heightOfStepUm(lower, Optional.of(upper))).isEqualTo(step);
+    Band turned = FloorError.heightOfStepUm(upper, Optional.of(lower));
+    assertThat(turned.low()).isCloseTo(-2.3, within(1e-12));
+    assertThat(turned.typical()).isCloseTo(-0.9, within(1e-12));
+    assertThat(turned.high()).isCloseTo(-0.5, within(1e-12));
+    assertThat(FloorError.heightOfStepUm(lower, Optional.empty())).isEqualTo(lower.deeperUm());
   }
 
   @Test

@@ -75,4 +75,12 @@ class MinimumChipTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> MinimumChip.um(Band.ofExact(-0.1), Band.ofExact(1)));
   }
+
+  @Test
+  void aRatioBelowZeroIsRefused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> MinimumChip.um(new Band(-0.1, 0.2, 0.3), Band.ofExact(1)));
+    assertThat(MinimumChip.um(new Band(0, 0.2, 0.3), Band.ofExact(2)))
+        .isEqualTo(new Band(0, 0.4, 0.6));
+  }
 }

@@ -174,4 +174,11 @@ class ToothLoadTest {
         .isThrownBy(
             () -> new EndMill(Shape.FLAT, 1, 0, 2, Optional.of(Band.ofExact(0)), Optional.empty()));
   }
+
+  @Test
+  void aChipBelowZeroIsRefused() {
+    ToothLoad load = new ToothLoad(FLAT, 0.1, 4, Engagement.slot());
+    assertThatIllegalArgumentException().isThrownBy(() -> load.feedPerToothForChipUm(-0.1));
+    assertThat(load.feedPerToothForChipUm(0)).isZero();
+  }
 }
