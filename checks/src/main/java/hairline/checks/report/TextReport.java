@@ -34,6 +34,8 @@ import java.util.stream.Collectors;
 final class TextReport implements ReportWriter {
   private static final int MOST_ITEMS = 12;
   private static final int MANY_KEYS = 4;
+  private static final int MOST_RULES_NAMED = 12;
+  private static final int RULES_NAMED_OF_MANY = 4;
   private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?");
   private static final String MISSING = " is not on the sheet";
 
@@ -369,7 +371,7 @@ final class TextReport implements ReportWriter {
                 int more = gaps.size() - 1;
                 items.add(
                     gap(result, first.getKey(), first.getValue())
-                        + (more == 0 ? "" : "; " + more + " more reasons of this kind"));
+                        + (more == 0 ? "" : "; " + Words.count(more, "more reason") + " of this kind"));
               });
     }
     section("not checked", items);
@@ -392,7 +394,7 @@ final class TextReport implements ReportWriter {
       }
     }
     return Optional.of(
-        "not on the sheet: " + String.join(", ", keys) + "; for: " + String.join(", ", rules));
+        "not on the sheet: " + String.join(", ", keys) + "; for: " + named(rules, false));
   }
 
   /** Reasons of the same rules that differ in their numbers only. */
@@ -405,11 +407,21 @@ final class TextReport implements ReportWriter {
     return alike.values();
   }
 
-  private static String gap(ProgramResult result, String reason, Gap gap) {
+  /** Rules by their names; of very many in the short report the first, and how many more. */
+  private static String named(Collection<String> rules, boolean all) {
+    return all || rules.size() <= MOST_RULES_NAMED
+        ? String.join(", ", rules)
+        : rules.stream().limit(RULES_NAMED_OF_MANY).collect(Collectors.joining(", "))
+            + " and "
+            + (rules.size() - RULES_NAMED_OF_MANY)
+            + " more rules (--verbose names them)";
+  }
+
+  private String gap(ProgramResult result, String reason, Gap gap) {
     StringBuilder text = new StringBuilder(reason);
     gap.rules().remove("");
     if (!gap.rules().isEmpty()) {
-      text.append(": ").append(String.join(", ", gap.rules()));
+      text.append(": ").append(named(gap.rules(), options.verbose()));
     }
     if (gap.first().isPresent()) {
       text.append("; ").append(Words.line(result, gap.first().get()));

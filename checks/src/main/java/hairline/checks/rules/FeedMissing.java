@@ -2,11 +2,14 @@ package hairline.checks.rules;
 
 import com.google.auto.service.AutoService;
 import hairline.checks.finding.Level;
+import hairline.checks.motion.Event.StartAssumed;
 import hairline.checks.motion.Modal;
 import hairline.checks.motion.Move;
+import hairline.checks.motion.Place;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.rules.RuleInfo.Scope;
+import java.util.Optional;
 
 /** A feed move before any feed word, or at feed zero. */
 @AutoService(Rule.class)
@@ -33,15 +36,34 @@ public final class FeedMissing implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
+    Guessed guessed = new Guessed();
+    on.event(
+        StartAssumed.class,
+        event -> {
+          if (event.item().equals("motion")) {
+            guessed.at = Optional.of(event.at());
+          }
+        });
     on.move(
         move -> {
           if (move.isFeed() && move.feedMmPerMin().orElse(0) <= 0) {
-            judge(context, move);
+            judge(context, move, guessed.isAt(move));
           }
         });
   }
 
-  private static void judge(RuleContext context, Move move) {
+  /** Where a feed move is taken for one, for want of a motion code. */
+  private static final class Guessed {
+    private Optional<Place> at = Optional.empty();
+
+    boolean isAt(Move move) {
+      return at.filter(
+              place -> place.file() == move.at().file() && place.line() == move.at().line())
+          .isPresent();
+    }
+  }
+
+  private static void judge(RuleContext context, Move move, boolean guessed) {
     Modal<Double> feed = move.modes().feed();
     if (feed.isUnknown()) {
       context.notChecked("the feed is unknown since " + context.line(feed, move.at()), move.at());
@@ -56,10 +78,14 @@ public final class FeedMissing implements Rule {
                       ? "a feed move at feed 0"
                       : "a feed move, and no feed was given before it")
               .fact(
-                  feed.value().isPresent()
-                      ? "F is 0 since " + context.line(feed, move.at())
-                      : "no F stands in this block or before it")
-              .cure("F in this block or before it")
+                  (feed.value().isPresent()
+                          ? "F is 0 since " + context.line(feed, move.at())
+                          : "no F stands in this block or before it")
+                      + (guessed ? ", nor G0 to G3, so that G1 is assumed" : ""))
+              .cure(
+                  guessed
+                      ? "G0 in this block where the move is to be rapid, else G1 and F"
+                      : "F in this block or before it")
               .operation(move.modes().operation())
               .cause(feed.value().isPresent() ? "zero" : "none"));
     }

@@ -33,7 +33,10 @@ public final class StartStateAssumed implements Rule {
                     .occurrence(
                         event.at(), event.item() + " not stated, " + event.assumed() + " assumed")
                     .fact("neither the program nor machine.control.start says what holds here")
-                    .cure("state it in the first blocks")
+                    .cure(
+                        event.item().equals("motion")
+                            ? "G0 or G1 in this block"
+                            : "state it in the first blocks")
                     .cause(event.item())));
   }
 }
