@@ -20,8 +20,8 @@ import java.util.Objects;
 import java.util.OptionalLong;
 
 /**
- * Whatever the bytes, the whole check with the demo's sheet ends without a fault, and finds the same
- * whether plain lines are read by the scanner or with the grammar.
+ * Whatever the bytes, the whole check with the demo's sheet ends without a fault, and finds the
+ * same whether plain lines are read by the scanner or with the grammar.
  */
 class CheckFuzz {
   private static final String GRAMMAR_ONLY = "hairline.grammarOnly";
@@ -32,7 +32,9 @@ class CheckFuzz {
   /** Coarse: it is not the height field's fineness that is asked for. */
   private static final long CELL_PM = 20_000_000;
 
-  /** What programs are made of; a byte picks one, so that more than a block now and then is read. */
+  /**
+   * What programs are made of; a byte picks one, so that more than a block now and then is read.
+   */
   private static final List<String> PIECES = pieces();
 
   private final Setup sheet = sheet();
@@ -61,8 +63,9 @@ class CheckFuzz {
       return bytes;
     }
     ByteArrayOutputStream program = new ByteArrayOutputStream();
-    program.writeBytes("G21 G90 G17 G94 G54\nT3 M6\nS30000 M3\nG0 G43 H3 X0. Y0. Z1.".getBytes(
-        StandardCharsets.US_ASCII));
+    program.writeBytes(
+        "G21 G90 G17 G94 G54\nT3 M6\nS30000 M3\nG0 G43 H3 X0. Y0. Z1."
+            .getBytes(StandardCharsets.US_ASCII));
     for (int k = 1; k < bytes.length; k++) {
       program.writeBytes(
           PIECES.get((bytes[k] & 0xFF) % PIECES.size()).getBytes(StandardCharsets.US_ASCII));
@@ -72,7 +75,8 @@ class CheckFuzz {
 
   /** One in a line; ends of lines as in Java. */
   private static List<String> pieces() {
-    try (InputStream in = Objects.requireNonNull(CheckFuzz.class.getResourceAsStream("pieces.txt"))) {
+    try (InputStream in =
+        Objects.requireNonNull(CheckFuzz.class.getResourceAsStream("pieces.txt"))) {
       return new String(in.readAllBytes(), StandardCharsets.US_ASCII)
           .lines()
           .map(String::translateEscapes)

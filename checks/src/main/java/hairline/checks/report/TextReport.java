@@ -371,7 +371,9 @@ final class TextReport implements ReportWriter {
                 int more = gaps.size() - 1;
                 items.add(
                     gap(result, first.getKey(), first.getValue())
-                        + (more == 0 ? "" : "; " + Words.count(more, "more reason") + " of this kind"));
+                        + (more == 0
+                            ? ""
+                            : "; " + Words.count(more, "more reason") + " of this kind"));
               });
     }
     section("not checked", items);

@@ -108,10 +108,25 @@ class CommandsTest {
     Files.writeString(folder.resolve("setup.yaml"), "tools: [{number: 3}]\n");
     String out = Ran.of("check", program.toString()).out().replaceAll("\\s+", " ");
     assertThat(out)
-        .containsPattern("· not on the sheet: [^·]*machine\\.resolution, [^·]*; for: [^·]*digits-")
+        .containsPattern(
+            "· not on the sheet: [^·]*machine\\.resolution, [^·]*; for: \\S+, \\S+, \\S+, \\S+ and"
+                + " [0-9]+ more rules \\(--verbose names them\\)")
         .doesNotContain("machine.resolution is not on the sheet");
     assertThat(Ran.of("check", "--verbose", program.toString()).out())
-        .contains("machine.resolution is not on the sheet: ");
+        .contains("machine.resolution is not on the sheet: ", "digits-below-resolution")
+        .doesNotContain("more rules (");
+  }
+
+  /** Programs in many shops begin with a bare retract behind the length offset. */
+  @Test
+  void aRetractWithoutAMotionCodeIsToldAsSuch() throws IOException {
+    Path program = program("G21 G90 G17 G94\nG54\nT3 M6\nG43 H3 Z5.\nM30\n");
+    assertThat(Ran.of("check", "--only=feed-missing", program.toString()).out())
+        .contains("nor G0 to G3, so that G1 is assumed", "cure  G0 in this block where");
+    Path stated = program("G21 G90 G17 G94\nG54\nT3 M6\nG1 G43 H3 Z5.\nM30\n");
+    assertThat(Ran.of("check", "--only=feed-missing", stated.toString()).out())
+        .contains("cure  F in this block or before it")
+        .doesNotContain("assumed");
   }
 
   @Test

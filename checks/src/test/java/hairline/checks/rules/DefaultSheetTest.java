@@ -29,7 +29,9 @@ class DefaultSheetTest {
           "drift-in-incremental/speaks-last-digit.nc", "the same",
           "inch-rounding/speaks-last-digit.nc", "a whole number of the embedded increments",
           "budget-of-steps-reached/speaks.nc", "the default budget is larger",
+          "macro-unread/speaks-budget.nc", "the default budget is larger",
           "spindle-not-up-to-speed/speaks-way-down.nc", "by default the control waits",
+          "spindle-not-up-to-speed/speaks-helix.nc", "by default the control waits",
           "subprogram-endless/speaks-deep.nc", "the default depth is larger");
 
   @TestFactory

@@ -25,8 +25,7 @@ import net.jqwik.api.Provide;
  */
 class MadeUpProgramsProperties {
   private static final String GRAMMAR_ONLY = "hairline.grammarOnly";
-  private static final String HEAD =
-      "G21 G90 G17 G94 G54\nT3 M6\nS30000 M3\nG0 G43 H3 X0. Y0. Z1.";
+  private static final String HEAD = "G21 G90 G17 G94 G54\nT3 M6\nS30000 M3\nG0 G43 H3 X0. Y0. Z1.";
 
   /** Coarse: it is not the height field's fineness that is asked for. */
   private static final OptionalLong CELL_PM = OptionalLong.of(20_000_000);
@@ -74,8 +73,7 @@ class MadeUpProgramsProperties {
       return ProgramCheck.of(Selection.ALL)
           .withCell(CELL_PM)
           .on(threads)
-          .check(
-              PartPrograms.of("made-up", program.getBytes(StandardCharsets.US_ASCII)), SHEET);
+          .check(PartPrograms.of("made-up", program.getBytes(StandardCharsets.US_ASCII)), SHEET);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
