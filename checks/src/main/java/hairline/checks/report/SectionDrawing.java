@@ -156,7 +156,8 @@ final class SectionDrawing {
       out.label(
           left - 8, y(highest) + 4, "quiet end", Ticks.minus(SurfaceWords.um((long) highest)));
     }
-    out.label(left - 8, top - 8, "quiet end", "µm");
+    // Left of the name of a step at the very edge.
+    out.label(left - 30, top - 8, "quiet end", "µm");
     double foot = top + tall + 12;
     double lengthMm = section.line().lengthPm() / PM_PER_MM;
     Ticks along = Ticks.of(lengthMm, (int) Math.max(2, width / 55));
