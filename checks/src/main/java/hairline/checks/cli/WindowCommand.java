@@ -90,7 +90,8 @@ final class WindowCommand implements Action {
         try {
           file.stream()
               .write(
-                  WindowDrawing.of(one.name(), result, windows).getBytes(StandardCharsets.UTF_8));
+                  WindowDrawing.of(one.name(), result, windows, options.conditions())
+                      .getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
           throw file.failed(e);
         }

@@ -17,7 +17,7 @@ import java.util.Optional;
 
 /** A comparison for programs, as {@code comparison.schema.json} beside this class describes it. */
 final class ComparisonJson {
-  static final String SCHEMA_VERSION = "2.0";
+  static final String SCHEMA_VERSION = "2.1";
 
   private static final double PM_PER_UM = 1e6;
   private static final double PM_PER_MM = 1e9;
@@ -35,6 +35,7 @@ final class ComparisonJson {
   void write(Comparison comparison, int status) throws IOException {
     json.writeStartObject();
     JsonText.head(json, SCHEMA_VERSION, options);
+    JsonReport.conditions(json, options.conditions());
     program("before", comparison.before());
     program("after", comparison.after());
     json.writeArrayFieldStart("sheets");

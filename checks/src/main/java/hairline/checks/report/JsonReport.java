@@ -39,12 +39,12 @@ final class JsonReport implements ReportWriter {
     json.writeStartObject();
     JsonText.head(json, SCHEMA_VERSION, options);
     json.writeStringField("failOn", options.failOn().map(level -> level.word()).orElse("never"));
-    conditions();
+    conditions(json, options.conditions());
     json.writeArrayFieldStart("programs");
   }
 
-  private void conditions() throws IOException {
-    Conditions conditions = options.conditions();
+  /** What makes a run less than a whole one. */
+  static void conditions(JsonGenerator json, Conditions conditions) throws IOException {
     json.writeObjectFieldStart("conditions");
     JsonText.texts(json, "only", conditions.only());
     JsonText.texts(json, "skip", conditions.skip());

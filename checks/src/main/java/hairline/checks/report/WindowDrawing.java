@@ -28,12 +28,18 @@ public final class WindowDrawing {
   private WindowDrawing() {}
 
   /** The drawing of all windows that have a depth, one below the other. */
-  public static String of(String program, ProgramResult result, List<CuttingWindow> windows) {
+  public static String of(
+      String program, ProgramResult result, List<CuttingWindow> windows, Conditions conditions) {
     SvgText body = new SvgText();
     double y = SurfaceDrawing.MARGIN;
     body.label(
         SurfaceDrawing.MARGIN, y + 12, "name", SurfaceDrawing.shortened(program) + ", windows");
     y += 40;
+    for (Conditions.Named condition : conditions.all()) {
+      String text = condition.name() + ": " + condition.text();
+      body.label(SurfaceDrawing.MARGIN, y, "head", SurfaceDrawing.shortened(text));
+      y += 22;
+    }
     boolean any = false;
     for (CuttingWindow window : windows) {
       body.label(SurfaceDrawing.MARGIN, y, "head", WindowReport.heading(result, window));

@@ -22,11 +22,13 @@ import java.util.stream.Collectors;
 public final class WindowReport {
   private final Writer out;
   private final Gutter gutter;
+  private final ReportOptions options;
 
   /** Writes UTF-8. */
   public WindowReport(OutputStream out, ReportOptions options) {
     this.out = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
     this.gutter = new Gutter(this.out, options.width(), options.colour());
+    this.options = options;
   }
 
   /**
@@ -37,6 +39,9 @@ public final class WindowReport {
    * @throws IOException if it can't be written
    */
   public void write(ProgramResult result, List<CuttingWindow> windows) throws IOException {
+    for (Conditions.Named condition : options.conditions().all()) {
+      gutter.labelled(condition.name(), Paint.WARNING, condition.text());
+    }
     gutter.labelled("window", Paint.STRONG, result.program(), true);
     gutter.labelled("sheet", Paint.QUIET, result.sheet());
     for (String unread : Words.unread(result)) {

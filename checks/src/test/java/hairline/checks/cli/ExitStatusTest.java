@@ -11,6 +11,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
@@ -286,6 +287,37 @@ class ExitStatusTest {
         .contains("asked  only digits-below-resolution")
         .contains("what if  machine.resolution = 0.01 um")
         .contains("; only 1 rule asked; with 1 value that the sheet does not have");
+  }
+
+  /** No figure leaves without the word that the sheet does not have it. */
+  @Test
+  void everyCommandSaysWhatWasChangedForTheRun() throws IOException {
+    Path drawing = folder.resolve("window.svg");
+    String[][] commands = {
+      {"window"},
+      {"window", "--format=json"},
+      {"window", "--svg=" + drawing},
+      {"brief"},
+      {"brief", "--format=html"},
+      {"compare", clean.toString()},
+      {"compare", "--format=json", clean.toString()},
+      {"compare", "--format=html", clean.toString()},
+      {"check", "--format=json"},
+      {"check", "--format=csv", "--timeline"},
+      {"check", "--format=svg"},
+    };
+    for (String[] command : commands) {
+      String[] args = Arrays.copyOf(command, command.length + 2);
+      args[command.length] = "--set=machine.resolution=0.05 um";
+      args[command.length + 1] = clean.toString();
+      Ran ran = Ran.of(args);
+      assertThat(ran.err()).isEmpty();
+      assertThat(ran.out())
+          .as(String.join(" ", command))
+          .contains("machine.resolution")
+          .contains("0.05 um");
+    }
+    assertThat(drawing).content().contains("what if: machine.resolution = 0.05 um");
   }
 
   @Test
