@@ -28,7 +28,7 @@ G43 H3
 S30000 M3
 G0 X-3. Y0.
 Z-0.008
-G1 X3. F200. ; expect flex-exceeds-step error: the tool's flex changes the step of 4 µm by 3.18 µm (1.989 to 4.959), allowed 1.32 µm && a neck of 4.325 mm or less on tool 3, or a lower force && lower level: floor 3.868 µm && upper level: floor 0.6878 µm | expect tools-share-step warning: upper level by tool 4, lower level by tool 3
+G1 X3. F200. ; expect flex-exceeds-step error: the tool's flex changes the step of 4 µm by 3.18 µm (1.989 to 4.959), allowed 1.32 µm && a neck 4.325 mm long or shorter on tool 3, or a lower force && lower level: floor 3.868 µm && upper level: floor 0.6878 µm | expect tools-share-step warning: upper level by tool 4, lower level by tool 3
 G0 Z1.
 M5
 M30

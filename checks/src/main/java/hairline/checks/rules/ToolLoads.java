@@ -79,9 +79,9 @@ final class ToolLoads {
       return neckMm.isEmpty()
           ? Optional.empty()
           : Optional.of(
-              "a neck of "
+              "a neck "
                   + Quantities.significant(StrictMath.floor(neckMm.getAsDouble() * 1000) / 1000, 9)
-                  + " mm or less");
+                  + " mm long or shorter");
     }
   }
 

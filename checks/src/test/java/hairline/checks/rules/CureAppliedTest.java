@@ -57,10 +57,10 @@ class CureAppliedTest {
         "step-below-smallest | speaks-beside.nc | Z-0.0205 | step-down of | Z-0.02D",
         "depth-below-minimum | speaks.nc | Z-0.0004 | depth above | Z-N",
         "gauge-too-coarse | speaks.nc | gauge.uncertainty | gauge of | V um",
-        "flex-exceeds-wall | speaks-typical.nc | tools.3.neck.length | neck of | V mm",
-        "flex-exceeds-step | speaks-typical.nc | tools.3.neck.length | neck of | V mm",
-        "flex-exceeds-step | speaks-two-tools.nc | tools.3.neck.length | neck of | V mm",
-        "tool-overstressed | speaks-typical.nc | tools.3.neck.length | neck of | V mm",
+        "flex-exceeds-wall | speaks-typical.nc | tools.3.neck.length | a neck | V mm",
+        "flex-exceeds-step | speaks-typical.nc | tools.3.neck.length | a neck | V mm",
+        "flex-exceeds-step | speaks-two-tools.nc | tools.3.neck.length | a neck | V mm",
+        "tool-overstressed | speaks-typical.nc | tools.3.neck.length | a neck | V mm",
       })
   void itsFigureMakesTheFindingGo(
       String rule, String file, String word, String cure, String becomes) throws Exception {
