@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +23,9 @@ import org.jspecify.annotations.Nullable;
 final class ActReader implements EventSink {
   /** Addresses that the interpreter has read into moves and modes. */
   private static final String INTERPRETED = "NOGMFSTXYZIJKHD";
+
+  /** ISO 6983. */
+  private static final Set<String> COOLANT_CODES = Set.of("M7", "M8", "M9");
 
   private final Consumer<Act> sink;
   private @Nullable Block block;
@@ -64,7 +68,9 @@ final class ActReader implements EventSink {
     } else if (event instanceof Event.Stopped stopped) {
       act(Act.Kind.STOP, stopped.at(), stopped.modes(), stopped.code());
     } else if (event instanceof Event.MachineCode code) {
-      act(kind(code.meaning()), code.at(), code.modes(), code.code() + words(INTERPRETED));
+      if (!isOnlyCoolant(code)) {
+        act(kind(code.meaning()), code.at(), code.modes(), code.code() + words(INTERPRETED));
+      }
     } else if (event instanceof Event.ShiftSet shift) {
       act(Act.Kind.SHIFT, shift.at(), shift.modes(), shift.code() + words("NOGMFSTHD"));
     } else if (event instanceof Event.Ended ended) {
@@ -72,6 +78,13 @@ final class ActReader implements EventSink {
     } else {
       notUnderstood(event);
     }
+  }
+
+  /** What the state of the coolant says already; own codes of a machine may do more. */
+  private static boolean isOnlyCoolant(Event.MachineCode code) {
+    return (code.meaning() == Event.MachineCode.Meaning.COOLANT_ON
+            || code.meaning() == Event.MachineCode.Meaning.COOLANT_OFF)
+        && COOLANT_CODES.contains(code.code());
   }
 
   /** What the interpreter did not follow: its words are all that can be held against others. */

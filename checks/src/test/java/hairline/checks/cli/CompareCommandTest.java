@@ -226,6 +226,14 @@ class CompareCommandTest {
         .contains("levels, steps and the surface left with the block delete switch on");
   }
 
+  /** The demo's machine sheet lists M8 with its codes: one difference all the same. */
+  @Test
+  void anotherCoolantIsToldOnce() throws IOException {
+    Ran ran = Ran.of("compare", SHEET, before(), changed("\nM8\n", "\nM7\n"));
+    assertThat(ran.out()).contains("coolant  flood → mist, ").doesNotContain("M8 → M7");
+    assertThat(ran.status()).isEqualTo(1);
+  }
+
   @Test
   void whatIsNotReadIsComparedAsText() throws IOException {
     String before = write("G21 G90\nG54\n#100=[1\nIF [#1 EQ 2] GOTO 5\nM30\n");
