@@ -104,7 +104,7 @@ class TextReportTest {
             missing("cuts-air", "the arc's end is 7 µm off", 5));
     String text = report(program(List.of(), missing, List.of()), false);
     assertThat(text)
-        .contains("·  the arc's end is -12 µm off: syntax; line 4; 1 more reasons of this kind")
+        .contains("·  the arc's end is -12 µm off: syntax; line 4; 1 more reason of this kind")
         .contains("·  the arc's end is 7 µm off: cuts-air; line 5\n")
         .doesNotContain("1.5 µm");
     assertThat(report(program(List.of(), missing, List.of()), true))
