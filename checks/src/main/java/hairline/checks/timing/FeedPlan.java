@@ -139,7 +139,7 @@ final class FeedPlan {
     chain.end(knot + 1);
     brake(chain.border(knot));
     findKnots();
-    chain.dropIdle();
+    chain.dropIdle(knot);
     if (chain.settle(knot)) {
       return true;
     }

@@ -235,9 +235,11 @@ final class KnotChain {
   /**
    * Drops knots at which no limit is touched and which the way can do without: under a jerk limit a
    * border may seem to be in the way because acceleration was not yet taken back before it.
+   *
+   * @param fixed the last knot that cannot be dropped
    */
-  void dropIdle() {
-    for (int k = count - 2; k > 0; k--) {
+  void dropIdle(int fixed) {
+    for (int k = count - 2; k > fixed; k--) {
       if (speeds[k] < seen.limits[borders[k]] * (1 - ROUNDING)
           && fits(k - 1, k + 1)
           && exceeded == 0

@@ -95,6 +95,31 @@ class FeedPlanLimitsTest {
     }
   }
 
+  /** Blocks of unlike axes, of which some know no jerk limit: the kept knots stay. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 4, 5, 6, 1000})
+  void whatIsPlannedAnewBeginsBehindWhatIsKept(int lookAhead) {
+    List<Block> blocks =
+        List.of(
+            new Block(0.004586143362326742, 2, 0, 5600, 280_000),
+            new Block(0.0032003322801891503, 2, 1.8388654023795847, 8000, 400_000),
+            new Block(0.004828593498007535, 5, 0.7325475227061606, 8000, 400_000),
+            new Block(0.002448874601456621, 10, 3.9298847821662166, 5600, 280_000),
+            new Block(0.0020605615032286747, 10, 4.375706999369452, 5600, 280_000),
+            new Block(0.004691439429805299, 5, FREE, 8000, 400_000),
+            new Block(8.539357057285702E-4, 5, 2.1225553294967927, 8000, 400_000),
+            new Block(0.0013573385490629137, 5, 2.6124409193729443, 5600, FREE),
+            new Block(0.004520780448305107, 2, 3.3235780941961006, 5600, 280_000),
+            new Block(0.003387956291123744, 2, 0, 8000, 400_000),
+            new Block(0.0011523078235542634, 2, FREE, 8000, 400_000),
+            new Block(0.003241864983554043, 5.3857261774813106, 0.6203193244513289, 8000, 400_000),
+            new Block(7.356235291030607E-4, 2, 1.4060158120531714, 5600, FREE),
+            new Block(8.185454574675679E-4, 5, 4.618839549700025, 8000, 400_000),
+            new Block(0.0024732424908869262, 5, 3.777047394335921, 8000, 400_000),
+            new Block(0.002629386516379723, 2, 0.2544478093488939, 5600, FREE));
+    keepsAllLimits(blocks, lookAhead);
+  }
+
   private static double seconds(List<Block> blocks, int lookAhead) {
     return plan(blocks, lookAhead).stream().mapToDouble(PlannedMove::seconds).sum();
   }
