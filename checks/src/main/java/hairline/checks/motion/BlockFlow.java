@@ -148,9 +148,9 @@ public final class BlockFlow implements Closeable {
       times = number / PACKED;
     }
     if (found.isEmpty()) {
-      Set<String> lookedAt = new LinkedHashSet<>(files.places(at.file(), number));
+      Set<String> lookedAt = new LinkedHashSet<>(files.places(number));
       if (repeats.isEmpty() && number >= PACKED) {
-        lookedAt.addAll(files.places(at.file(), number % PACKED));
+        lookedAt.addAll(files.places(number % PACKED));
       }
       sink.accept(new Event.SubprogramMissing(at, "O" + number, List.copyOf(lookedAt)));
       return false;

@@ -191,7 +191,11 @@ public interface Event {
   /** The text of a subprogram ends without M99, M2 or M30; it is left all the same. */
   record SubprogramEndMissing(Place at, String name) implements Event {}
 
-  /** A call whose program is not found. */
+  /**
+   * A call whose program is not found.
+   *
+   * @param lookedAt the names of files beside the program in which it was looked for too
+   */
   record SubprogramMissing(Place at, String name, List<String> lookedAt) implements Event {}
 
   /** A call that comes back to itself or nests too deep; the call is left out. */

@@ -198,11 +198,9 @@ public final class ProgramFiles {
     return new Found(0, index(0).first());
   }
 
-  /** Where a program is looked for, for a message. */
-  List<String> places(int callingFile, long number) {
+  /** The files beside in which a program is looked for, for a message. */
+  List<String> places(long number) {
     Set<String> places = new LinkedHashSet<>();
-    places.add(name(callingFile));
-    places.add(name(0));
     for (String name : fileNames(number)) {
       places.add(unreadable.contains(name) ? name + " (cannot be read)" : name);
     }

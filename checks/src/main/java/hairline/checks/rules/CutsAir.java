@@ -102,7 +102,7 @@ public final class CutsAir implements Rule {
 
   private static void judge(RuleContext context, Operation operation) {
     if (operation.ofUnknownLength.isPresent()) {
-      context.notChecked("how long a move is is not known", operation.ofUnknownLength.get().at());
+      context.notChecked("the length of a move is not known", operation.ofUnknownLength.get().at());
       return;
     }
     operation

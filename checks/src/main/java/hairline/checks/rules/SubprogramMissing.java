@@ -37,9 +37,8 @@ public final class SubprogramMissing implements Rule {
                     .fact(
                         call.lookedAt().isEmpty()
                             ? "looked for in the program's own text"
-                            : "looked for in the program's own text and as "
-                                + String.join(", ", call.lookedAt())
-                                + " beside it")
+                            : "looked for in the program's own text, and beside it as "
+                                + String.join(", ", call.lookedAt()))
                     .cure("the subprogram in the same file or in a file beside it" + packed(call))
                     .cause(call.name())));
   }

@@ -169,8 +169,7 @@ class BlockFlowTest {
         .containsExactly("0:M98 P30020", "1:O30020", "1:G1", "1:M99", "0:M30");
     events.clear();
     run(alone("M98 P30020 L2", "M30", "O20", "M99"));
-    assertThat(events)
-        .containsExactly(new Event.SubprogramMissing(line(1), "O30020", List.of("main")));
+    assertThat(events).containsExactly(new Event.SubprogramMissing(line(1), "O30020", List.of()));
     events.clear();
     run(alone("M98 P10000", "M30", "O0", "G1", "M99"));
     assertThat(events(Event.SubprogramEntered.class)).hasSize(1);
@@ -389,16 +388,13 @@ class BlockFlowTest {
     assertThat(events)
         .containsExactly(
             new Event.SubprogramMissing(
-                line(1),
-                "O7",
-                List.of(main.toString(), "O0007.nc", "O0007", "0007.nc", "O7.nc", "O7", "7.nc")),
+                line(1), "O7", List.of("O0007.nc", "O0007", "0007.nc", "O7.nc", "O7", "7.nc")),
             new Event.SubprogramMissing(
-                line(2), "O12345", List.of(main.toString(), "O12345.nc", "O12345", "12345.nc")));
+                line(2), "O12345", List.of("O12345.nc", "O12345", "12345.nc")));
     events.clear();
     BlockFlow flow = new BlockFlow(beside(main), DEPTH, BUDGET, false, events::add);
     assertThat(flow.call(line(1), -5, OptionalLong.empty())).isFalse();
-    assertThat(events)
-        .containsExactly(new Event.SubprogramMissing(line(1), "O-5", List.of(main.toString())));
+    assertThat(events).containsExactly(new Event.SubprogramMissing(line(1), "O-5", List.of()));
   }
 
   @Test

@@ -102,9 +102,7 @@ class ProgramFilesTest {
   void aFolderIsNoFileThatCannotBeRead() throws IOException {
     Files.createDirectory(folder.resolve("O0100.nc"));
     assertThat(found(100)).isEmpty();
-    assertThat(files.places(0, 100))
-        .contains("O0100.nc")
-        .doesNotContain("O0100.nc (cannot be read)");
+    assertThat(files.places(100)).contains("O0100.nc").doesNotContain("O0100.nc (cannot be read)");
   }
 
   /** A file that is gone can't be read again: what is replayed then was kept. */
