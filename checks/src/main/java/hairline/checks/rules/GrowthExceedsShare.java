@@ -12,14 +12,14 @@ import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.setup.JobKeys;
 import hairline.checks.setup.SpindleKeys;
+import hairline.checks.stock.Cut;
 import hairline.checks.stock.StepFound;
 import hairline.checks.warmth.GrowthCures;
-import hairline.checks.warmth.LevelGrowth;
 import hairline.checks.warmth.LevelGrowth.Contact;
-import hairline.checks.warmth.LevelGrowths;
 import hairline.checks.warmth.Measuring;
 import hairline.checks.warmth.StepGrowth;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -46,10 +46,19 @@ public final class GrowthExceedsShare implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
+    // Told by the cuts themselves: without growth on the sheet no level is followed.
+    BitSet fineLevels = new BitSet();
+    on.event(
+        Cut.class,
+        cut -> {
+          if (cut.fine() && cut.levelId() > Cut.UNCUT) {
+            fineLevels.set(cut.levelId());
+          }
+        });
     on.event(
         StepFound.class,
         step -> {
-          if (isFine(context, step) && Growths.told(context, step.at())) {
+          if (isFine(context, step, fineLevels) && Growths.told(context, step.at())) {
             Growths.allowed(context, step.feature(), step.at())
                 .ifPresent(allowed -> judge(context, step, allowed));
           }
@@ -57,14 +66,13 @@ public final class GrowthExceedsShare implements Rule {
   }
 
   /** Walls between roughing levels are no step of the drawing. */
-  private static boolean isFine(RuleContext context, StepFound step) {
-    LevelGrowths levels = context.stages().growth();
+  private static boolean isFine(RuleContext context, StepFound step, BitSet fineLevels) {
     return step.feature().isPresent()
         || context
             .need(JobKeys.FINE_STEP, step.at())
             .map(fine -> step.heightPm() <= fine.pm())
             .orElse(false)
-        || levels.of(step.lower().levelId()).map(LevelGrowth::fine).orElse(false);
+        || fineLevels.get(step.lower().levelId());
   }
 
   private static void judge(RuleContext context, StepFound step, Allowed allowed) {

@@ -1,0 +1,21 @@
+%
+O1 (of moves under another offset it is not known whether they cut)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-4. Y0. Z0.
+G1 Z-0.02 F30.
+X0. F100. ; not checked cuts-air: of a part of the moves it is not known whether they cut
+Z-0.01
+X-1.
+Z0.
+G0 Z1.
+G55
+X0. Y0. Z1.
+G1 X4.
+G0 Z1.
+M5
+M30
+%
