@@ -187,17 +187,50 @@ class FeedsReachedTest {
   /** Behind a start from rest in short blocks it is the way that is missing. */
   @Test
   void aShortWayBehindASlowPlaceIsHeldByAcceleration() {
-    program(
-        p -> {
-          p.g0(0, 0, 0).dwell(0);
-          for (int k = 1; k <= 60; k++) {
-            p.g1(0.02 * k, 0, 0, 1200);
-          }
-        });
+    FeedsShown shown =
+        program(
+            p -> {
+              p.g0(0, 0, 0).dwell(0);
+              for (int k = 1; k <= 60; k++) {
+                p.g1(0.02 * k, 0, 0, 1200);
+              }
+            });
+    // The way goes straight on: there is no corner to hold it.
+    assertThat(shown.lostSeconds())
+        .containsOnlyKeys(FeedHold.STOP, FeedHold.ACCELERATION)
+        .allSatisfy((hold, seconds) -> assertThat(seconds).isGreaterThan(1e-4));
     assertThat(moves.get(1).held()).contains(FeedHold.STOP);
     assertThat(moves.get(2).held()).contains(FeedHold.ACCELERATION);
     assertThat(moves.get(30).held()).isEmpty();
     assertThat(moves.get(30).lostSeconds()).isZero();
+  }
+
+  /**
+   * 1000 mm/min, held at 300 by block time, between rest and straight on: the way up from rest to
+   * 300 costs v/2a = 1.25 ms (exact), and none of it is lost at the other end.
+   */
+  @Test
+  void onlyTheWayUpIsLostToTheEndItLeadsFrom() {
+    FeedsShown shown =
+        program(
+            p -> {
+              p.g0(0, 0, 0).dwell(0).g1(0.0125, 0, 0, 2000);
+              for (int k = 2; k <= 10; k++) {
+                p.g1(0.0125 * k, 0, 0, 2000);
+              }
+            });
+    assertThat(moves.get(1).planned().orElseThrow().exitMmPerMin()).isLessThan(750);
+    assertThat(moves.get(5).held()).contains(FeedHold.BLOCK_TIME);
+    // From 424 to 750 in the second block, whose first end alone is slow.
+    FeedMove second = moves.get(2);
+    double steady = seconds(0.0125, 750) - seconds(0.0125, 2000);
+    assertThat(second.lostSeconds()).isGreaterThan(steady);
+    assertThat(shown.lostSeconds())
+        .containsOnlyKeys(FeedHold.BLOCK_TIME, FeedHold.STOP, FeedHold.ACCELERATION);
+    double ramps = sum(shown) - 10 * steady;
+    assertThat(shown.lostSeconds().get(FeedHold.BLOCK_TIME)).isCloseTo(10 * steady, within(1e-9));
+    // Up and down, v/2a each: 12.5 mm/s by 2000 mm/s².
+    assertThat(ramps).isCloseTo(2 * 12.5 / 2 / 2000, within(1e-9));
   }
 
   @Test
@@ -274,7 +307,8 @@ class FeedsReachedTest {
 
   @Test
   void whatCannotBePlannedIsCounted() {
-    FeedsShown shown = program(p -> p.g0(0, 0, 0).g1WithoutFeed(1, 0, 0).g1(2, 0, 0, 600));
+    FeedsShown shown =
+        program(p -> p.g0(0, 0, 0).g1WithoutFeed(1, 0, 0).g1WithoutFeed(1, 0, 0).g1(2, 0, 0, 600));
     assertThat(shown.notPlanned()).isEqualTo(1);
     assertThat(shown.missing()).isEmpty();
     MotionLimits none =
