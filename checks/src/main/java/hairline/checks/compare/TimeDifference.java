@@ -3,6 +3,7 @@ package hairline.checks.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -26,12 +27,13 @@ public record TimeDifference(
       Map<Integer, Integer> operationsAfter) {
     List<TimeDifference> all = new ArrayList<>();
     TreeSet<Integer> alone = new TreeSet<>(after.keySet());
-    before.forEach(
-        (was, seconds) -> {
-          // Where several operations became one, the first of them answers it.
-          int is = operationsAfter.getOrDefault(was, 0);
-          add(all, new TimeDifference(was, alone.remove(is) ? is : 0, seconds, 0), after);
-        });
+    // Where several operations became one, the first of them answers it.
+    new TreeMap<>(before)
+        .forEach(
+            (was, seconds) -> {
+              int is = operationsAfter.getOrDefault(was, 0);
+              add(all, new TimeDifference(was, alone.remove(is) ? is : 0, seconds, 0), after);
+            });
     alone.forEach(is -> add(all, new TimeDifference(0, is, 0, 0), after));
     return all;
   }
