@@ -14,13 +14,13 @@ import java.util.Arrays;
  * after each step, so the chain is a plan at any time.
  */
 final class KnotChain {
-  private static final int MOST_ROUNDS = 8;
+  private static final int MOST_ROUNDS = 3;
 
   /** Gains below this part of the time are left. */
   private static final double WORTH = 5e-4;
 
   /** What a first look at a knot promises is about as many times what is gained. */
-  private static final double HOPE = 4;
+  private static final double HOPE = 8;
 
   private static final double FIRST_STEP = 0.25;
   private static final double SHORTER = 0.4;
