@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.TreeSet;
@@ -19,22 +21,9 @@ import net.jqwik.api.constraints.IntRange;
 class SkimAheadProperties {
   private static final List<String> LINE_ENDS = List.of("\n", "\r\n", "\r");
 
+  /** The bytes, a few at a time. */
   private static StoredProgram.Opener opener(byte[] bytes) {
-    return () ->
-        new ByteSource() {
-          @Override
-          public int read(long position, byte[] target, int at, int length) {
-            if (position >= bytes.length) {
-              return -1;
-            }
-            int count = (int) Math.min(length, bytes.length - position);
-            System.arraycopy(bytes, (int) position, target, at, count);
-            return count;
-          }
-
-          @Override
-          public void close() {}
-        };
+    return () -> new FakeSource(bytes, 97, () -> {});
   }
 
   /** All that is told, as text. */
@@ -127,7 +116,7 @@ class SkimAheadProperties {
                 if (position > 100_000) {
                   throw new IOException("the disk is gone");
                 }
-                java.util.Arrays.fill(target, at, at + length, (byte) '\n');
+                Arrays.fill(target, at, at + length, (byte) '\n');
                 return length;
               }
 
@@ -145,6 +134,6 @@ class SkimAheadProperties {
   void textsOfLines() throws IOException {
     PartProgram program = PartPrograms.of("a.nc", "G1 X1.\r\n(é)\n\n%\nX2.".getBytes(UTF_8));
     assertThat(program.texts(new TreeSet<>(List.of(1, 2, 5, 9))))
-        .isEqualTo(java.util.Map.of(1, "G1 X1.", 2, "(é)", 5, "X2."));
+        .isEqualTo(Map.of(1, "G1 X1.", 2, "(é)", 5, "X2."));
   }
 }
