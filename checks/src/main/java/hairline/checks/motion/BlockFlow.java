@@ -236,8 +236,7 @@ public final class BlockFlow implements Closeable {
 
   /** The name of a file without its folder. */
   String fileName(int file) {
-    String name = files.name(file);
-    return name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
+    return files.shortName(file);
   }
 
   /** The number of a program, or the name of its file where it has none. */

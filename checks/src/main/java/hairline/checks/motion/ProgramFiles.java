@@ -183,6 +183,12 @@ public final class ProgramFiles {
     return sources.get(file).map(source -> source.text().name()).orElseGet(() -> known.get(file));
   }
 
+  /** The same without its folder. */
+  public String shortName(int file) {
+    String name = name(file);
+    return name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
+  }
+
   /** The text of a file. */
   public PartProgram text(int file) {
     return source(file).text();

@@ -141,8 +141,7 @@ final class Run {
 
   /** The name of a file without its folder. */
   private String fileName(int file) {
-    String name = files.map(known -> known.name(file)).orElse("");
-    return name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
+    return files.map(known -> known.shortName(file)).orElse("");
   }
 
   /** Takes what the first look at the files notices; it is handed on once the run begins. */

@@ -9,10 +9,9 @@ import java.util.Optional;
  * @param levelId the level
  * @param first at its first contact
  * @param last at the end of its last contact
- * @param fine whether its last contact is a fine cut
  * @param cold whether a fine cut of it was made with no valid warm-up
  */
-public record LevelGrowth(int levelId, Contact first, Contact last, boolean fine, boolean cold) {
+public record LevelGrowth(int levelId, Contact first, Contact last, boolean cold) {
 
   /**
    * A contact with a level.
@@ -33,7 +32,7 @@ public record LevelGrowth(int levelId, Contact first, Contact last, boolean fine
     }
   }
 
-  LevelGrowth cutOn(Contact contact, boolean isFine, boolean isCold) {
-    return new LevelGrowth(levelId, first, contact, isFine, cold || isCold);
+  LevelGrowth cutOn(Contact contact, boolean isCold) {
+    return new LevelGrowth(levelId, first, contact, cold || isCold);
   }
 }

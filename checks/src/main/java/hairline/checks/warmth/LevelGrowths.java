@@ -75,8 +75,7 @@ public final class LevelGrowths implements EventSink {
             cut.levelId(),
             new LevelGrowth.Contact(cut.at(), startSeconds, growth, warmth.measuring()),
             last,
-            cut.fine(),
             cold),
-        (known, made) -> known.cutOn(last, cut.fine(), cold));
+        (known, made) -> known.cutOn(last, cold));
   }
 }

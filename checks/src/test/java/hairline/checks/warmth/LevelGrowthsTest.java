@@ -44,11 +44,10 @@ class LevelGrowthsTest {
   }
 
   @Test
-  void aLevelIsFineByItsLastContactAndColdByAny() {
+  void aLevelIsColdByAnyFineContact() {
     LevelShop shop = new LevelShop().measuredAt300().cut(1);
     shop.program().cutting(false).level(1).g1(60, 0, 0, 60);
     shop.program().level(2).g1(0, 0, 0, 60).end();
-    assertThat(shop.level(1).fine()).isFalse();
     assertThat(shop.level(1).cold()).isTrue();
     // No fine cut, so nothing to be warm for.
     assertThat(shop.level(2).cold()).isFalse();
