@@ -119,15 +119,7 @@ final class StripsLeft {
                     + Quantities.um(one.storedZPm())
                     + " and "
                     + Quantities.um(later.storedZPm()))
-            .fact(
-                "at X"
-                    + Quantities.significant(strip.xPm() / 1e9, 5)
-                    + " Y"
-                    + Quantities.significant(strip.yPm() / 1e9, 5)
-                    + ", "
-                    + Quantities.mm(strip.lengthPm() / 1e9)
-                    + " long; good to a cell of "
-                    + Quantities.um(surface.cellPm()))
+            .fact(SliverPlace.of(strip) + "; good to a cell of " + Quantities.um(surface.cellPm()))
             .fact(
                 height
                     + " is none of the heights that job.features "

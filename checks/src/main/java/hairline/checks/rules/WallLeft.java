@@ -103,13 +103,8 @@ public final class WallLeft implements Rule {
                     + " wide stands between passes, a tenth of the tool is "
                     + Quantities.um(wideEnoughUm))
             .fact(
-                "at X"
-                    + Quantities.significant(sliver.xPm() / 1e9, 5)
-                    + " Y"
-                    + Quantities.significant(sliver.yPm() / 1e9, 5)
-                    + ", "
-                    + Quantities.mm(sliver.lengthPm() / 1e9)
-                    + " long, up to Z"
+                SliverPlace.of(sliver)
+                    + ", up to Z"
                     + Quantities.significant(sliver.heightPm() / 1e9, 6)
                     + "; good to a cell of "
                     + Quantities.um(surface.cellPm()))
