@@ -7,6 +7,7 @@ package hairline.checks.timing;
  */
 final class SpeedRamp {
   private static final int NEWTON_STEPS = 3;
+  private static final int MOST_STEPS = 100;
 
   private SpeedRamp() {}
 
@@ -126,88 +127,4 @@ final class SpeedRamp {
     }
     return Math.max(0, x);
   }
-
-  /** The length covered after a time in a ramp that gains speed. */
-  static double covered(double from, double to, double acceleration, double jerk, double time) {
-    double change = to - from;
-    double whole = seconds(change, acceleration, jerk);
-    if (time >= whole) {
-      return (from + to) / 2 * whole;
-    }
-    if (Double.isInfinite(jerk)) {
-      return from * time + acceleration * time * time / 2;
-    }
-    double rise = Math.min(acceleration / jerk, whole / 2);
-    if (time <= rise) {
-      return from * time + jerk * time * time * time / 6;
-    }
-    if (time < whole - rise) {
-      double steady = time - rise;
-      double risen = from + jerk * rise * rise / 2;
-      return from * rise
-          + jerk * rise * rise * rise / 6
-          + risen * steady
-          + jerk * rise * steady * steady / 2;
-    }
-    double left = whole - time;
-    return (from + to) / 2 * whole - (to * left - jerk * left * left * left / 6);
-  }
-
-  /** The speed after a time in a ramp that gains speed. */
-  static double speed(double from, double to, double acceleration, double jerk, double time) {
-    double whole = seconds(to - from, acceleration, jerk);
-    if (time >= whole) {
-      return to;
-    }
-    if (Double.isInfinite(jerk)) {
-      return from + acceleration * time;
-    }
-    double rise = Math.min(acceleration / jerk, whole / 2);
-    if (time <= rise) {
-      return from + jerk * time * time / 2;
-    }
-    if (time < whole - rise) {
-      return from + jerk * rise * rise / 2 + jerk * rise * (time - rise);
-    }
-    double left = whole - time;
-    return to - jerk * left * left / 2;
-  }
-
-  /** The time at which a ramp that gains speed has covered a length. */
-  static double timeAt(double from, double to, double acceleration, double jerk, double length) {
-    double whole = seconds(to - from, acceleration, jerk);
-    double all = (from + to) / 2 * whole;
-    if (length <= 0) {
-      return 0;
-    }
-    if (length >= all) {
-      return whole;
-    }
-    if (Double.isInfinite(jerk)) {
-      return 2 * length / (from + Math.sqrt(from * from + 2 * acceleration * length));
-    }
-    double low = 0;
-    double high = whole;
-    double time = whole * length / all;
-    for (int k = 0; k < MOST_STEPS; k++) {
-      double off = covered(from, to, acceleration, jerk, time) - length;
-      if (off > 0) {
-        high = time;
-      } else {
-        low = time;
-      }
-      double speed = speed(from, to, acceleration, jerk, time);
-      double next = speed > 0 ? time - off / speed : (low + high) / 2;
-      if (!(next > low && next < high)) {
-        next = (low + high) / 2;
-      }
-      if (Math.abs(next - time) <= 1e-14 * whole) {
-        return next;
-      }
-      time = next;
-    }
-    return time;
-  }
-
-  private static final int MOST_STEPS = 100;
 }
