@@ -335,4 +335,65 @@ class FeedsReachedTest {
         new FeedPlanner(LIMITS, true, feed, event -> assertThat(feed.limitsOfThisMove()).isEmpty());
     new Programs(planner).g0(0, 0, 0).g1(2, 0, 0, 600).end();
   }
+
+  /** Two without a feed, three planned, one that goes nowhere, and rapids from a place unknown. */
+  @Test
+  void onlyFeedMovesWithALengthCountAsNotPlanned() {
+    FeedsShown shown =
+        program(
+            p ->
+                p.g28()
+                    .g0(0, 0, 0)
+                    .g1WithoutFeed(1, 0, 0)
+                    .g1WithoutFeed(1, 0, 0)
+                    .g1WithoutFeed(3, 0, 0)
+                    .g1(4, 0, 0, 600)
+                    .g1(5, 0, 0, 600)
+                    .g1(6, 0, 0, 600));
+    assertThat(shown.notPlanned()).isEqualTo(2);
+    assertThat(moves).filteredOn(m -> m.planned().isEmpty()).hasSize(5);
+    assertThat(moves).filteredOn(m -> m.planned().isEmpty()).allMatch(m -> m.share() == 1);
+    // A rapid move falls short of no feed.
+    assertThat(moves.get(1).share()).isEqualTo(1);
+  }
+
+  /**
+   * Between stops a line of L at v takes L/v + v/a, so its part of the feed is 1/(1 + v²/(a L)): ½
+   * for 0.05 mm at 600 mm/min and for 0.2 mm at 1200, which are two entries.
+   */
+  @Test
+  void movesOfOneShareButAnotherFeedAreNotAlike() {
+    FeedsShown shown =
+        program(
+            p -> {
+              p.g0(0, 0, 0);
+              for (int k = 1; k <= 3; k++) {
+                p.dwell(0).g1(0.05, 0, 0, 600).dwell(0).g1(0.25, 0, 0, 1200).dwell(0).g0(0, 0, 0);
+              }
+            });
+    assertThat(moves.get(1).share()).isCloseTo(0.5, within(1e-9));
+    assertThat(moves.get(2).share()).isCloseTo(0.5, within(1e-9));
+    assertThat(shown.operations().get(0).slowest())
+        .hasSize(2)
+        .allSatisfy(slow -> assertThat(slow.count()).isEqualTo(3));
+  }
+
+  /**
+   * From rest along mild corners of 5.7° (2 µm of path tolerance allow 20 mm/s there and more) with
+   * 20 µm between them it is acceleration, not the corner, that is missing: √(2 a s) = 8.9 mm/s.
+   */
+  @Test
+  void aCornerThatIsNotReachedDoesNotHold() {
+    FeedsShown shown =
+        program(
+            p -> {
+              p.g0(0, 0, 0).dwell(0);
+              for (int k = 1; k <= 40; k++) {
+                p.g1(0.02 * k, 0.001 * (k % 2), 0, 1200);
+              }
+            });
+    assertThat(moves.get(2).planned().orElseThrow().entryMmPerMin()).isCloseTo(537, within(1.0));
+    assertThat(moves.get(2).held()).contains(FeedHold.ACCELERATION);
+    assertThat(shown.lostSeconds()).containsOnlyKeys(FeedHold.STOP, FeedHold.ACCELERATION);
+  }
 }
