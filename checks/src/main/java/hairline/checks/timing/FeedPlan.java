@@ -264,7 +264,7 @@ final class FeedPlan {
     if (isSteady) {
       return last + 1;
     }
-    if (at < least && chain.divide(last, least)) {
+    if (at < least && least < seen.count && chain.divide(last, least)) {
       return last + 1;
     }
     return at > 0 ? last : last + 1;

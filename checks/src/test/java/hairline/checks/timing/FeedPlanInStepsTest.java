@@ -3,6 +3,8 @@ package hairline.checks.timing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -89,27 +91,47 @@ class FeedPlanInStepsTest {
     }
   }
 
-  /** From far shorter blocks than braking takes to those it fits into. */
-  @ParameterizedTest
-  @CsvSource({
-    "0.0005, 0.01, 2000, 50000",
-    "0.002, 0.03, 2000, 50000",
-    "0.01, 0.05, 2000, 50000",
-    "0.02, 0.1, 2000, 50000",
-    "0.002, 0.03, 200, 50000",
-    "0.002, 0.03, 2000, 1000000",
-    "0.0005, 0.005, 8000, 400000"
-  })
-  void aPlanTakesOnePerCentMoreThanTheFastestAtMost(
-      double shortestMm, double longestMm, double acceleration, double jerk) {
-    Random random = new Random(11);
-    for (int k = 0; k < 12; k++) {
-      Blocks blocks = Blocks.random(random, shortestMm, longestMm, 9);
+  /** Programs of one kind, and the shortest times that the search finds for them. */
+  private record Searched(
+      double acceleration, double jerk, List<Blocks> programs, List<Double> best) {
+    static Searched of(double shortestMm, double longestMm, double acceleration, double jerk) {
+      Random random = new Random(11);
+      List<Blocks> programs = new ArrayList<>();
+      List<Double> best = new ArrayList<>();
       double highest = Math.min(acceleration, Math.sqrt(jerk * 7));
-      double searched =
-          new TouchSearch(blocks.lengths, blocks.caps, blocks.corners, acceleration, jerk)
-              .seconds(8, highest, 6);
-      assertThat(blocks.planned(acceleration, jerk)).isLessThan(1.01 * searched);
+      for (int k = 0; k < 12; k++) {
+        Blocks blocks = Blocks.random(random, shortestMm, longestMm, 9);
+        programs.add(blocks);
+        best.add(
+            new TouchSearch(blocks.lengths, blocks.caps, blocks.corners, acceleration, jerk)
+                .seconds(8, highest, 6));
+      }
+      return new Searched(acceleration, jerk, programs, best);
+    }
+  }
+
+  /** From far shorter blocks than braking takes to those it fits into. */
+  private static final List<Searched> SEARCHED =
+      List.of(
+          Searched.of(0.0005, 0.01, 2000, 50_000),
+          Searched.of(0.002, 0.03, 2000, 50_000),
+          Searched.of(0.01, 0.05, 2000, 50_000),
+          Searched.of(0.02, 0.1, 2000, 50_000),
+          Searched.of(0.002, 0.03, 200, 50_000),
+          Searched.of(0.002, 0.03, 2000, 1_000_000),
+          Searched.of(0.0005, 0.005, 8000, 400_000));
+
+  /** And a tenth of that on the mean, for programs of each kind. */
+  @Test
+  void aPlanTakesOnePerCentMoreThanTheFastestAtMost() {
+    for (Searched searched : SEARCHED) {
+      double sum = 0;
+      for (int k = 0; k < searched.best.size(); k++) {
+        double planned = searched.programs.get(k).planned(searched.acceleration, searched.jerk);
+        assertThat(planned).isLessThan(1.01 * searched.best.get(k));
+        sum += planned / searched.best.get(k);
+      }
+      assertThat(sum / searched.best.size()).isLessThan(1.001);
     }
   }
 

@@ -165,4 +165,23 @@ class FeedPlannerStopsTest {
     assertThat(planned.get(planned.size() - 1).exitMmPerMin()).isZero();
     assertThat(planned.get(planned.size() - 1).peakMmPerMin()).isEqualTo(600);
   }
+
+  /** machine.control.look_ahead may be 0: the control knows no move but the present one. */
+  @Test
+  void aControlThatLooksNoBlockAheadStopsBehindEach() {
+    MotionLimits blind =
+        new MotionLimits(
+            LIMITS.rapidMmPerMin(),
+            LIMITS.accelerationMmPerS2(),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            LIMITS.pathToleranceMm(),
+            OptionalInt.of(0));
+    program(blind, true).g0(0, 0, 0).g1(1, 0, 0, 600).g1(2, 0, 0, 600).g1(3, 0, 0, 600).end();
+    for (PlannedMove move : planned.subList(1, 4)) {
+      assertThat(move.entryMmPerMin()).isZero();
+      assertThat(move.peakMmPerMin()).isEqualTo(600);
+      assertThat(move.exitMmPerMin()).isZero();
+    }
+  }
 }
