@@ -103,42 +103,37 @@ final class SpeedProfile {
     phases = 0;
     foundPlace = -1;
     shape = Shape.HUMP;
-    if (!dipsAboveRest()) {
-      return false;
-    }
-    if (hump(cap)) {
+    // The speed stays above zero where it falls at the start, or rises at the end.
+    boolean startsAboveRest = fromAcceleration >= 0 || ended(from, fromAcceleration) > 0;
+    boolean endsAboveRest = toAcceleration <= 0 || ended(to, -toAcceleration) > 0;
+    if (startsAboveRest && endsAboveRest && hump(cap)) {
       return true;
     }
-    return !Double.isInfinite(jerk) && oneWay();
+    return !Double.isInfinite(jerk) && oneWay(startsAboveRest, endsAboveRest);
   }
 
   /** Up all the way, or down. */
-  private boolean oneWay() {
+  private boolean oneWay(boolean startsAboveRest, boolean endsAboveRest) {
     boolean up = ended(to, -toAcceleration) >= ended(from, fromAcceleration);
-    if (up && toAcceleration > 0) {
+    // Where acceleration is above zero at both ends it need not come down to zero between them.
+    if (toAcceleration > 0 && (up || fromAcceleration >= 0)) {
       shape = Shape.RISE;
       peak = to;
       peakFrom = length;
       peakTo = length;
-      return rise(from, fromAcceleration, to, toAcceleration);
+      return startsAboveRest && rise(from, fromAcceleration, to, toAcceleration);
     }
-    if (!up && fromAcceleration < 0) {
+    if (fromAcceleration < 0 && (!up || toAcceleration <= 0)) {
       shape = Shape.FALL;
       peak = from;
       peakFrom = 0;
       peakTo = 0;
-      return rise(to, -toAcceleration, from, -fromAcceleration);
+      return endsAboveRest && rise(to, -toAcceleration, from, -fromAcceleration);
     }
     return false;
   }
 
   // Up, steady, down.
-
-  /** Whether the speed stays above zero where it falls at the start, or rises at the end. */
-  private boolean dipsAboveRest() {
-    return (fromAcceleration >= 0 || ended(from, fromAcceleration) > 0)
-        && (toAcceleration <= 0 || ended(to, -toAcceleration) > 0);
-  }
 
   private boolean hump(double cap) {
     double lowest = Math.max(ended(from, fromAcceleration), ended(to, -toAcceleration));

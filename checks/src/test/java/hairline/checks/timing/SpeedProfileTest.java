@@ -267,6 +267,94 @@ class SpeedProfileTest {
     assertThat(profile.peakTo()).isLessThanOrEqualTo(c.length);
   }
 
+  /** Moved on by a jerk: place, speed and acceleration (exact). */
+  private static double[] run(double[] state, double time, double jerk) {
+    return new double[] {
+      state[0] + time * (state[1] + time * (state[2] / 2 + time * jerk / 6)),
+      state[1] + time * (state[2] + time * jerk / 2),
+      state[2] + time * jerk
+    };
+  }
+
+  /**
+   * Up (or down) all the way: acceleration is built up, taken back in part and built up again, or
+   * some of it, at random. There is a way then, and it takes no longer than this one.
+   */
+  @Test
+  void whatRisesOrFallsAllTheWayIsFound() {
+    Random random = new Random(8);
+    SpeedProfile profile = new SpeedProfile();
+    double acceleration = 2000;
+    double jerk = 50_000;
+    int compared = 0;
+    for (int k = 0; k < 4000; k++) {
+      double[] start = {0, 8 * random.nextDouble(), 0};
+      start[2] = random.nextInt(3) == 0 ? 0 : 600 * random.nextDouble();
+      double first = random.nextInt(3) == 0 ? 0 : 0.015 * random.nextDouble();
+      double[] risen = run(start, first, jerk);
+      double second = random.nextInt(3) == 0 ? 0 : risen[2] / jerk * random.nextDouble();
+      double[] dented = run(risen, second, -jerk);
+      double third = random.nextInt(3) == 0 ? 0 : 0.01 * random.nextDouble();
+      double[] end = run(dented, third, jerk);
+      if (end[0] < 1e-4 || end[2] < 1 || end[1] > 20) {
+        continue;
+      }
+      double time = first + second + third;
+      boolean up = profile.plan(start[1], start[2], end[1], end[2], end[0], 30, acceleration, jerk);
+      assertThat(up).as("%s", k).isTrue();
+      double seconds = profile.seconds();
+      assertThat(seconds).as("%s", k).isLessThanOrEqualTo(time * (1 + 1e-7));
+      double amid = profile.accelerationAt(end[0] / 2);
+      double speedAmid = profile.speedAt(end[0] / 2);
+      assertThat(profile.timeAt(end[0] / 2)).isBetween(0.0, seconds);
+      StateToState halving = new StateToState(acceleration, jerk);
+      if (halving.find(start[1], start[2], end[1], end[2], end[0], 30)) {
+        compared++;
+        assertThat(seconds).as("%s", k).isCloseTo(halving.seconds(), within(1e-6 * time));
+      }
+      // The same backwards.
+      SpeedProfile back =
+          planned(end[1], -end[2], start[1], -start[2], end[0], 30, acceleration, jerk);
+      assertThat(back.accelerationAt(end[0] / 2)).isCloseTo(-amid, within(0.01));
+      assertThat(back.speedAt(end[0] / 2)).isCloseTo(speedAmid, within(1e-6));
+      assertThat(back.seconds()).isCloseTo(seconds, within(1e-9));
+      assertThat(back.timeAt(end[0] / 4))
+          .isCloseTo(seconds - profile.timeAt(end[0] * 3 / 4), within(1e-8));
+      assertThat(back.highest()).isEqualTo(profile.highest());
+    }
+    assertThat(compared).isGreaterThan(1000);
+  }
+
+  /** Ways that leave no choice: one jerk, or one acceleration, from end to end. */
+  @Test
+  void theOnlyWayIsFound() {
+    Random random = new Random(9);
+    SpeedProfile profile = new SpeedProfile();
+    for (int k = 0; k < 500; k++) {
+      double jerk = 50_000;
+      double time = 0.001 + 0.01 * random.nextDouble();
+      double[] start = {0, 5 * random.nextDouble(), 400 * random.nextDouble()};
+      double[] end = run(start, time, jerk);
+      assertThat(profile.plan(start[1], start[2], end[1], end[2], end[0], 30, 2000, jerk)).isTrue();
+      assertThat(profile.seconds()).isCloseTo(time, within(1e-4 * time));
+      assertThat(profile.plan(end[1], -end[2], start[1], -start[2], end[0], 30, 2000, jerk))
+          .isTrue();
+      assertThat(profile.seconds()).isCloseTo(time, within(1e-4 * time));
+      // Acceleration is taken back to none, or built up from none; a root of rounding is allowed.
+      double back = end[2] / jerk;
+      double[] steady = run(new double[] {0, end[1], end[2]}, back, -jerk);
+      steady[0] *= 1 + 1e-6;
+      assertThat(profile.plan(end[1], end[2], steady[1], 0, steady[0], 30, 2000, jerk)).isTrue();
+      assertThat(profile.seconds()).isCloseTo(back, within(0.01 * back));
+      assertThat(profile.plan(steady[1], 0, end[1], -end[2], steady[0], 30, 2000, jerk)).isTrue();
+      assertThat(profile.seconds()).isCloseTo(back, within(0.01 * back));
+      // The whole of the acceleration that is allowed.
+      double[] full = run(new double[] {0, start[1], 500}, time, 0);
+      assertThat(profile.plan(start[1], 500, full[1], 500, full[0], 30, 500, jerk)).isTrue();
+      assertThat(profile.seconds()).isCloseTo(time, within(1e-4 * time));
+    }
+  }
+
   /** The pull is what a little more length costs in time, by difference. */
   @Test
   void thePullIsTheTimeOfAMmMore() {

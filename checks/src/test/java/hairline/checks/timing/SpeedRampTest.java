@@ -8,6 +8,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Ramps and profiles against exact mechanics and a time-stepped integration. */
 class SpeedRampTest {
@@ -34,6 +36,47 @@ class SpeedRampTest {
     SpeedProfile profile = profile(0, 0, 0.01, 1000, 1e9, 50_000);
     assertThat(profile.peak() * 60).isCloseTo(64.633, within(0.0005));
     assertThat(profile.seconds()).isCloseTo(18.566e-3, within(5e-7));
+  }
+
+  /** 3 to 5 mm/s at 1000 mm/s²: 2 ms at 4 mm/s on the mean, 8 µm (exact). */
+  @Test
+  void aRampWithoutJerk() {
+    assertThat(SpeedRamp.seconds(2, 1000, NONE)).isCloseTo(0.002, within(1e-15));
+    assertThat(SpeedRamp.length(3, 5, 1000, NONE)).isCloseTo(0.008, within(1e-15));
+    assertThat(SpeedRamp.length(5, 3, 1000, NONE)).isCloseTo(0.008, within(1e-15));
+    assertThat(SpeedRamp.reached(3, 0.008, 1000, NONE)).isCloseTo(5, within(1e-12));
+    assertThat(SpeedRamp.passed(3, 0.008, 1000, NONE)).isCloseTo(5, within(1e-12));
+    assertThat(SpeedRamp.passes(3, 4.999, 0.008, 1000, NONE)).isTrue();
+    assertThat(SpeedRamp.passes(3, 5.001, 0.008, 1000, NONE)).isFalse();
+  }
+
+  /**
+   * 5 to 25 mm/s at 1000 mm/s² and 100 000 mm/s³: jerk acts 10 ms at either end and 10 ms none, 30
+   * ms at 15 mm/s on the mean. 5 to 10 is by jerk alone: 2 √(5/J) at 7.5 mm/s.
+   */
+  @Test
+  void aRampUnderJerk() {
+    assertThat(SpeedRamp.seconds(20, 1000, 1e5)).isCloseTo(0.030, within(1e-15));
+    assertThat(SpeedRamp.length(5, 25, 1000, 1e5)).isCloseTo(0.45, within(1e-12));
+    assertThat(SpeedRamp.reached(5, 0.45, 1000, 1e5)).isCloseTo(25, within(1e-9));
+    double byJerk = 2 * StrictMath.sqrt(5e-5);
+    assertThat(SpeedRamp.seconds(5, 1000, 1e5)).isCloseTo(byJerk, within(1e-15));
+    assertThat(SpeedRamp.reached(5, 7.5 * byJerk, 1000, 1e5)).isCloseTo(10, within(1e-9));
+    // Still gaining speed at the end: J t²/2 after J t³/6, then a t.
+    assertThat(SpeedRamp.passed(5, 0.05 + 1.0 / 60, 1000, 1e5)).isCloseTo(10, within(1e-9));
+    double steady = 0.05 + 1.0 / 60 + 10 * 0.01 + 1000 * 0.01 * 0.01 / 2;
+    assertThat(SpeedRamp.passed(5, steady, 1000, 1e5)).isCloseTo(20, within(1e-9));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {NONE, 1e5})
+  void onNoLengthNothingIsGained(double jerk) {
+    assertThat(SpeedRamp.reached(5, 0, 1000, jerk)).isEqualTo(5);
+    assertThat(SpeedRamp.passed(5, 0, 1000, jerk)).isEqualTo(5);
+    assertThat(SpeedRamp.passes(5, 5, 0, 1000, jerk)).isFalse();
+    assertThat(SpeedRamp.passes(5, 4, 0, 1000, jerk)).isTrue();
+    assertThat(SpeedRamp.passes(5, 6, 0, 1000, jerk)).isFalse();
+    assertThat(SpeedRamp.reached(0, 0, 1000, jerk)).isZero();
   }
 
   /** Told with and without roots of the third degree, it is the same. */

@@ -50,9 +50,11 @@ final class StateToState {
     if (low <= cap * (1 + 1e-12)) {
       if (pulses(high) <= length) {
         motion(high, (length - pulses(high)) / high);
-        return lowest() > -1e-12;
+        if (lowest() > -1e-12) {
+          return true;
+        }
       }
-      if (pulses(low) <= length) {
+      if (phases == 0 && pulses(low) <= length) {
         for (int k = 0; k < HALVINGS; k++) {
           double middle = (low + high) / 2;
           if (pulses(middle) <= length) {
@@ -62,14 +64,20 @@ final class StateToState {
           }
         }
         motion(low, 0);
-        return lowest() > -1e-12;
+        if (lowest() > -1e-12) {
+          return true;
+        }
       }
     }
+    phases = 0;
     boolean up = v1 - a1 * Math.abs(a1) / 2 / jerk >= v0 + a0 * Math.abs(a0) / 2 / jerk;
-    if (up && a1 > 0) {
+    if (a1 > 0 && (up || a0 >= 0)) {
       return growing(v0, a0, v1, a1, length, false) && lowest() > -1e-12;
     }
-    return !up && a0 < 0 && growing(v1, -a1, v0, -a0, length, true) && lowest() > -1e-12;
+    return a0 < 0
+        && (!up || a1 <= 0)
+        && growing(v1, -a1, v0, -a0, length, true)
+        && lowest() > -1e-12;
   }
 
   double seconds() {
