@@ -55,12 +55,24 @@ enum Failure {
       ExitStatus.USAGE,
       "a starter sheet is made for one program, and `%s` is a folder",
       "name one of its programs; the sheet serves the whole folder when it is called setup.yaml"),
+  INIT_CUT_SHORT(
+      ExitStatus.INCOMPLETE,
+      "`%s` was not read to its end: the budget of %s steps was used up at %s",
+      "the sheet speaks of what was used up to there; look at the repeats in that line"),
   WANTS_A_FILE(
       ExitStatus.USAGE, "`%s` is a folder, and one program is due", "name a program in it"),
   OUTPUT_FOLDER_MISSING(
       ExitStatus.USAGE,
       "cannot write `%s`: its folder does not exist",
       "make the folder first, or name another file"),
+  OUTPUT_FOLDER_TAKES_NONE(
+      ExitStatus.INCOMPLETE,
+      "cannot write `%s`: its folder takes no new file",
+      "name a file in a folder of your own; some folders of the system hold no files of others"),
+  OUTPUT_DEAD_LINK(
+      ExitStatus.USAGE,
+      "cannot write `%s`: it is a link that leads to no file, or round in a circle",
+      "name the file itself, or take the link away"),
   OUTPUT_IS_DASH(
       ExitStatus.USAGE,
       "`-` is no file to write",
@@ -73,8 +85,8 @@ enum Failure {
       "name another file for the output"),
   OUTPUT_IS_SOURCE(
       ExitStatus.USAGE,
-      "refused to write `%s` over a file that its name calls a part program or a setup sheet",
-      "name another file for the output; if that one is to go, take it away first"),
+      "refused to write `%s`, which its name calls a part program or a setup sheet",
+      "give the output another name: under this one a later run would read it"),
   OUTPUT_TWICE(
       ExitStatus.USAGE,
       "two reports would be written to `%s`",

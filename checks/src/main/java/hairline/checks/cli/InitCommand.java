@@ -2,6 +2,7 @@ package hairline.checks.cli;
 
 import hairline.checks.motion.Event;
 import hairline.checks.motion.Interpreter;
+import hairline.checks.motion.Place;
 import hairline.checks.motion.ProgramFiles;
 import hairline.checks.motion.SheetControl;
 import hairline.checks.motion.UsageCollector;
@@ -13,7 +14,9 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -26,6 +29,9 @@ import picocli.CommandLine.Parameters;
         "Writes a setup sheet to start from for a program: what the program uses is filled in,"
             + " the rest stands in comments.")
 final class InitCommand implements Action {
+  /** Where the step budget ended the reading. */
+  private record CutShort(long budget, String where) {}
+
   @Parameters(paramLabel = "PROGRAM", description = "The part program, or - for standard input.")
   private String program = "";
 
@@ -53,19 +59,40 @@ final class InitCommand implements Action {
   @Override
   public ExitStatus run(Streams streams, Messages messages) throws Failed {
     Input input = input(streams);
-    String sheet;
-    try {
-      sheet = StarterSheet.write(usage(input).usage(input.name()));
+    Optional<Path> target = target(input);
+    UsageCollector usage = new UsageCollector();
+    Optional<CutShort> cut;
+    try (Progress progress = Progress.reading(streams)) {
+      cut = read(input, usage);
+      progress.done(1);
     } catch (IOException e) {
       throw Inputs.unreadable(input.name(), e);
     }
+    String sheet = StarterSheet.write(usage.usage(input.name()));
+    ExitStatus status =
+        target.isPresent() ? written(sheet, target.get(), messages) : Printed.text(streams, sheet);
+    if (cut.isPresent()) {
+      Failed cutShort =
+          Failed.of(Failure.INIT_CUT_SHORT, input.name(), cut.get().budget(), cut.get().where());
+      messages.tell(cutShort);
+      status = status.and(cutShort.status());
+    }
+    return status;
+  }
+
+  /** The file to write, where one is named. */
+  private Optional<Path> target(Input input) throws Failed {
     if (output == null) {
-      return Printed.text(streams, sheet);
+      return Optional.empty();
     }
     Path target = OutputFile.checkedSheet(output, Inputs.files(List.of(input)));
     if (!force && Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
       throw Failed.of(Failure.OUTPUT_EXISTS, output);
     }
+    return Optional.of(target);
+  }
+
+  private static ExitStatus written(String sheet, Path target, Messages messages) throws Failed {
     try (OutputFile file = OutputFile.open(target)) {
       try {
         file.stream().write(sheet.getBytes(StandardCharsets.UTF_8));
@@ -100,8 +127,9 @@ final class InitCommand implements Action {
     return file;
   }
 
-  private static UsageCollector usage(Input input) throws IOException {
-    UsageCollector usage = new UsageCollector();
+  /** Collects what the program uses; where the step budget ended that, if it did. */
+  private static Optional<CutShort> read(Input input, UsageCollector usage) throws IOException {
+    List<CutShort> cut = new ArrayList<>();
     ProgramFiles files =
         input instanceof Input.Spooled spooled
             ? ProgramFiles.alone(spooled.program(), usage)
@@ -109,11 +137,15 @@ final class InitCommand implements Action {
     new Interpreter(SheetControl.of(new SheetReader().embedded()), files)
         .run(
             event -> {
-              if (!(event instanceof Event.BlockProblem)) {
+              if (event instanceof Event.StepBudgetReached reached) {
+                Place at = reached.at();
+                String of = at.file() == 0 ? "" : " of " + files.name(at.file());
+                cut.add(new CutShort(reached.budget(), "line " + at.line() + of));
+              } else if (!(event instanceof Event.BlockProblem)) {
                 usage.accept(event);
               }
             },
             false);
-    return usage;
+    return cut.stream().findFirst();
   }
 }

@@ -8,6 +8,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -60,6 +61,10 @@ final class OutputFile implements AutoCloseable {
     if (Files.isDirectory(file)) {
       throw Failed.of(Failure.OUTPUT_IS_FOLDER, name);
     }
+    if (Files.isSymbolicLink(file) && !Files.exists(file)) {
+      // Where it leads nothing is known: neither whether that would be a program, nor an input.
+      throw Failed.of(Failure.OUTPUT_DEAD_LINK, name);
+    }
     for (Path input : inputs) {
       if (same(file, input)) {
         throw Failed.of(Failure.OUTPUT_IS_INPUT, name);
@@ -69,16 +74,16 @@ final class OutputFile implements AutoCloseable {
   }
 
   /**
-   * Whether a report may be written there. It replaces an older report, but nothing that looks like
-   * a program, a subprogram or a sheet: a program may call files, and a sheet name others, that are
-   * read only later.
+   * Whether a report may be written there. It replaces an older report, but neither replaces nor
+   * makes what looks like a program, a subprogram or a sheet: a program may call files, and a sheet
+   * name others, that are read only later.
    *
    * @param inputs files that must stay as they are
    * @throws Failed if not
    */
   static Path checkedReport(String name, List<Path> inputs) throws Failed {
     Path file = checked(name, inputs);
-    if (Files.isRegularFile(file) && (isSource(file) || isSource(realPath(file)))) {
+    if (!isDevice(file) && (isSource(file) || isSource(realPath(file)))) {
       throw Failed.of(Failure.OUTPUT_IS_SOURCE, name);
     }
     return file;
@@ -86,17 +91,21 @@ final class OutputFile implements AutoCloseable {
 
   /**
    * Whether a starter sheet may be written there: over an older sheet where that is asked for, but
-   * over no program or subprogram.
+   * under no name of a program or subprogram.
    *
    * @param inputs files that must stay as they are
    * @throws Failed if not
    */
   static Path checkedSheet(String name, List<Path> inputs) throws Failed {
     Path file = checked(name, inputs);
-    if (Files.isRegularFile(file) && (isProgram(file) || isProgram(realPath(file)))) {
+    if (!isDevice(file) && (isProgram(file) || isProgram(realPath(file)))) {
       throw Failed.of(Failure.OUTPUT_IS_SOURCE, name);
     }
     return file;
+  }
+
+  private static boolean isDevice(Path file) {
+    return Files.exists(file) && !Files.isRegularFile(file);
   }
 
   private static Path realPath(Path file) {
@@ -144,6 +153,9 @@ final class OutputFile implements AutoCloseable {
       // A link keeps being one: what it leads to is replaced.
       Path target = Files.exists(file) ? file.toRealPath() : file;
       return beside(target);
+    } catch (NoSuchFileException e) {
+      // The folder is there, as was seen before; some, such as those of the system, take no files.
+      throw Failed.because(e, Failure.OUTPUT_FOLDER_TAKES_NONE, Inputs.name(file));
     } catch (IOException e) {
       throw failed(file, e);
     }

@@ -12,20 +12,31 @@ final class Progress implements AutoCloseable {
 
   private final PrintWriter err;
   private final int total;
+  private final String what;
   private final Thread thread;
   private volatile int done;
   private volatile boolean over;
 
-  private Progress(PrintWriter err, int total) {
+  private Progress(PrintWriter err, int total, String what) {
     this.err = err;
     this.total = total;
+    this.what = what;
     this.thread = new Thread(this::run, "progress");
     thread.setDaemon(true);
   }
 
-  /** Starts one; without a terminal it does nothing. */
+  /** Starts one for so many programs that are checked; without a terminal it does nothing. */
   static Progress start(Streams streams, int total, boolean wanted) {
-    Progress progress = new Progress(streams.err(), total);
+    return start(streams, total, "checked", wanted);
+  }
+
+  /** Starts one for a program that is only read. */
+  static Progress reading(Streams streams) {
+    return start(streams, 1, "read", true);
+  }
+
+  private static Progress start(Streams streams, int total, String what, boolean wanted) {
+    Progress progress = new Progress(streams.err(), total, what);
     if (wanted && streams.errIsTerminal()) {
       progress.thread.start();
     }
@@ -44,7 +55,7 @@ final class Progress implements AutoCloseable {
       Thread.sleep(FIRST_MILLIS);
       while (!over) {
         shown = true;
-        err.print(CLEAR + bar(done, total, (System.nanoTime() - started) / 1_000_000_000));
+        err.print(CLEAR + bar(done, total, what, (System.nanoTime() - started) / 1_000_000_000));
         err.flush();
         Thread.sleep(NEXT_MILLIS);
       }
@@ -57,15 +68,16 @@ final class Progress implements AutoCloseable {
     }
   }
 
-  static String bar(int done, int total, long seconds) {
+  static String bar(int done, int total, String what, long seconds) {
     int filled = total == 0 ? 0 : (int) ((long) CELLS * done / total);
     return String.format(
         Locale.ROOT,
-        "%s%s %d of %s checked, %d s",
+        "%s%s %d of %s %s, %d s",
         "█".repeat(filled),
         "░".repeat(CELLS - filled),
         done,
         total == 1 ? "1 program" : total + " programs",
+        what,
         seconds);
   }
 

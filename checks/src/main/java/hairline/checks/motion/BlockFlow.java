@@ -27,6 +27,9 @@ public final class BlockFlow implements Closeable {
   // Common practice, no source: P51000 without L calls O1000 five times.
   private static final long PACKED = 10_000;
 
+  /** How many repeats are followed of more than the budget holds; our choice, no source. */
+  static final long REPEATS_FOLLOWED = 1_000;
+
   /**
    * A block to be executed.
    *
@@ -39,12 +42,14 @@ public final class BlockFlow implements Closeable {
   private static final class Frame {
     final Found found;
     final Place call;
+    final OptionalLong tooMany;
     long repeatsLeft;
     BlockSource source;
 
-    Frame(Found found, Place call, long repeatsLeft, BlockSource source) {
+    Frame(Found found, Place call, OptionalLong tooMany, long repeatsLeft, BlockSource source) {
       this.found = found;
       this.call = call;
+      this.tooMany = tooMany;
       this.repeatsLeft = repeatsLeft;
       this.source = source;
     }
@@ -78,7 +83,7 @@ public final class BlockFlow implements Closeable {
     this.blockDelete = blockDelete;
     this.sink = sink;
     Found main = files.main();
-    frames.push(new Frame(main, last, 0, files.open(main)));
+    frames.push(new Frame(main, last, OptionalLong.empty(), 0, files.open(main)));
   }
 
   /**
@@ -103,7 +108,10 @@ public final class BlockFlow implements Closeable {
         end();
       } else {
         sink.accept(new Event.SubprogramEndMissing(last, frame.found.name()));
-        returnFromSubprogram(last);
+        // One without a block would be repeated for ever otherwise.
+        if (step(last)) {
+          returnFromSubprogram(last);
+        }
       }
     }
     return Optional.empty();
@@ -127,6 +135,25 @@ public final class BlockFlow implements Closeable {
     }
     stepsTaken++;
     return true;
+  }
+
+  /** Whether so many repeats, each of a step or more, are more than the budget still holds. */
+  boolean isTooMany(long repeats) {
+    return repeats > stepBudget - stepsTaken;
+  }
+
+  /**
+   * Ends the flow behind the first of repeats that are too many: the others would show nothing new
+   * and take long.
+   *
+   * @param at the block that asks for them
+   */
+  void endBehind(Place at, long repeats) throws IOException {
+    if (!budgetReached) {
+      budgetReached = true;
+      sink.accept(new Event.StepBudgetReached(at, stepBudget, OptionalLong.of(repeats)));
+      end();
+    }
   }
 
   /**
@@ -162,7 +189,14 @@ public final class BlockFlow implements Closeable {
       sink.accept(new Event.SubprogramEndless(at, chainTo(found.get()), callDepth));
       return false;
     }
-    frames.push(new Frame(found.get(), at, times - 1, files.open(found.get())));
+    boolean tooMany = isTooMany(times);
+    frames.push(
+        new Frame(
+            found.get(),
+            at,
+            tooMany ? OptionalLong.of(times) : OptionalLong.empty(),
+            (tooMany ? Math.min(times, REPEATS_FOLLOWED) : times) - 1,
+            files.open(found.get())));
     sink.accept(new Event.SubprogramEntered(at, nameOf(found.get()), depth()));
     return true;
   }
@@ -187,6 +221,9 @@ public final class BlockFlow implements Closeable {
       sink.accept(new Event.SubprogramEntered(frame.call, nameOf(frame.found), depth()));
     } else {
       frames.pop();
+      if (frame.tooMany.isPresent()) {
+        endBehind(frame.call, frame.tooMany.getAsLong());
+      }
     }
     return true;
   }

@@ -6,6 +6,7 @@ import hairline.parser.Word;
 import java.io.IOException;
 import java.util.HashSet;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The control while a program runs: what its parts share. Holds the state, the position, the block
@@ -30,12 +31,7 @@ final class Control {
 
   private final Set<String> told = new HashSet<>();
 
-  /** Takes a step of the program's budget; false when it is used up. */
-  interface Budget {
-    boolean take(Place at) throws IOException;
-  }
-
-  private Budget budget = place -> true;
+  private @Nullable BlockFlow flow;
   private Place at = new Place(0, 1, new Span(1, 1));
 
   Control(ControlProfile profile, EventSink sink) {
@@ -50,13 +46,25 @@ final class Control {
     lengths = new LengthWords(this);
   }
 
-  void limit(Budget steps) {
-    budget = steps;
+  void limit(BlockFlow steps) {
+    flow = steps;
   }
 
   /** Takes a step of the budget for what a single block does. */
   boolean takeStep(Span span) throws IOException {
-    return budget.take(at(span));
+    return flow == null || flow.step(at(span));
+  }
+
+  /** Whether so many repeats of what a single block does are more than the budget still holds. */
+  boolean isTooMany(long repeats) {
+    return flow != null && flow.isTooMany(repeats);
+  }
+
+  /** Ends the program behind the first of repeats that are too many. */
+  void endBehind(Span span, long repeats) throws IOException {
+    if (flow != null) {
+      flow.endBehind(at(span), repeats);
+    }
   }
 
   void startBlock(Place place) {

@@ -118,6 +118,21 @@ public record Cycle(
             Optional.empty(),
             Optional.empty(),
             1);
+
+    /** The same, repeated no more often than this. */
+    Words atMost(long most) {
+      return new Words(
+          first,
+          second,
+          normal,
+          level,
+          peck,
+          dwell,
+          offsetFirst,
+          offsetSecond,
+          top,
+          Math.min(repeats, most));
+    }
   }
 
   /** Where the tool stands, by the axes of the plane in force. */

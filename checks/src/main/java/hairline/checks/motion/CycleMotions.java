@@ -185,8 +185,10 @@ final class CycleMotions {
     Cycle.Point from =
         new Cycle.Point(stands(plane.first()), stands(plane.second()), stands(plane.normal()));
     Modal<Spindle> turning = modal.spindle();
+    boolean tooMany = control.isTooMany(numbers.repeats());
+    Cycle.Words followed = tooMany ? numbers.atMost(BlockFlow.REPEATS_FOLLOWED) : numbers;
     Iterator<CycleStep> steps =
-        now.steps(numbers, from, toLevel, Coordinate.of(control.profile.peckGapPm()));
+        now.steps(followed, from, toLevel, Coordinate.of(control.profile.peckGapPm()));
     while (steps.hasNext() && control.takeStep(span)) {
       CycleStep step = steps.next();
       if (step instanceof Travel travel) {
@@ -198,6 +200,9 @@ final class CycleMotions {
       } else {
         control.emit(new Event.Stopped(control.at(span), now.code().name(), modal.snapshot()));
       }
+    }
+    if (tooMany) {
+      control.endBehind(span, numbers.repeats());
     }
   }
 

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 
 /**
  * What happens when a program runs, in order of execution. Stages pass events on and may add their
@@ -201,8 +202,19 @@ public interface Event {
   /** A call that comes back to itself or nests too deep; the call is left out. */
   record SubprogramEndless(Place at, List<String> chain, int depthLimit) implements Event {}
 
-  /** The step budget is used up; interpretation ends here. */
-  record StepBudgetReached(Place at, long budget) implements Event {}
+  /**
+   * The step budget is used up; interpretation ends here.
+   *
+   * @param at the step that was one too many, or the block that asks for the repeats
+   * @param repeats how many repeats a single block asks for, where these alone are more than the
+   *     budget still held; only the first of them were followed
+   */
+  record StepBudgetReached(Place at, long budget, OptionalLong repeats) implements Event {
+    /** A step too many. */
+    public StepBudgetReached(Place at, long budget) {
+      this(at, budget, OptionalLong.empty());
+    }
+  }
 
   /** An N number stands twice in one program; once for each number, before the program runs. */
   record SequenceRepeated(Place at, String number, Place first) implements Event {}

@@ -75,7 +75,7 @@ public final class Interpreter {
     Run(Control control, BlockFlow flow) {
       this.control = control;
       this.flow = flow;
-      control.limit(flow::step);
+      control.limit(flow);
       Assumptions assumptions = new Assumptions(control);
       forgetting = new Forgetting(control);
       unread = new UnreadBlock(control, forgetting);

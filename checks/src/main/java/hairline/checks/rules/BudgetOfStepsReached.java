@@ -32,9 +32,14 @@ public final class BudgetOfStepsReached implements Rule {
                 context
                     .occurrence(
                         event.at(),
-                        "the budget of "
-                            + event.budget()
-                            + " steps is used up; the rest is not checked")
+                        event.repeats().isPresent()
+                            ? event.repeats().getAsLong()
+                                + " repeats are more than the budget of "
+                                + event.budget()
+                                + " steps; the first of them were followed, the rest is not checked"
+                            : "the budget of "
+                                + event.budget()
+                                + " steps is used up; the rest is not checked")
                     .fact("the budget is machine.control.step_budget; repeats count each time")
                     .cure("fewer repeats, or a larger machine.control.step_budget")
                     .figure("budget", (double) event.budget(), "")));

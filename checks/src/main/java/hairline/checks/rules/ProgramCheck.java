@@ -1,6 +1,7 @@
 package hairline.checks.rules;
 
 import hairline.checks.finding.AcceptUnused;
+import hairline.checks.finding.Assumption;
 import hairline.checks.finding.Finding;
 import hairline.checks.finding.NotChecked;
 import hairline.checks.finding.ProgramResult;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Checks one program: runs it once with the block delete switch off and, where it has deletable
@@ -28,6 +30,9 @@ import java.util.TreeSet;
 public final class ProgramCheck {
   /** A watcher who sees nothing: stages that no rule needs are left out. */
   public static final EventSink NOBODY = event -> {};
+
+  private static final String UNKNOWN_MACHINE =
+      "as without a sheet, for machine.name still says unknown machine";
 
   private final Selection selection;
   private final OptionalLong cellPm;
@@ -182,7 +187,7 @@ public final class ProgramCheck {
         standing,
         accepted,
         notChecked(runs),
-        runs.stream().flatMap(run -> run.assumptions().stream()).distinct().toList(),
+        assumptions(setup, runs),
         setup.name(),
         setup.embedded(),
         excerpts(files, names.size(), findings),
@@ -191,6 +196,14 @@ public final class ProgramCheck {
         runs.stream().anyMatch(Run::isNotUnderstood),
         BlockDeleteMerge.budgets(runs),
         files.get(0).deletableBlocks());
+  }
+
+  private static List<Assumption> assumptions(Setup setup, List<Run> runs) {
+    Stream<Assumption> ofMachine =
+        setup.valuesOfUnknownMachine().entrySet().stream()
+            .map(value -> new Assumption(value.getKey(), value.getValue(), UNKNOWN_MACHINE));
+    Stream<Assumption> used = runs.stream().flatMap(run -> run.assumptions().stream());
+    return Stream.concat(ofMachine, used).distinct().toList();
   }
 
   /** What either run could not decide, with the larger count where both could not. */

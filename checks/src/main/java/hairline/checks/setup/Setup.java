@@ -20,6 +20,9 @@ public final class Setup {
               CodeMeaning.COOLANT_OFF, CodeKeys.COOLANT_OFF,
               CodeMeaning.IGNORE, CodeKeys.IGNORE));
 
+  /** The name of the machine on the embedded sheet. */
+  static final String UNKNOWN_MACHINE = "unknown machine";
+
   private final ResolvedOnce resolved = new ResolvedOnce();
   private final String name;
   private final boolean embedded;
@@ -75,6 +78,24 @@ public final class Setup {
 
   private <T> String format(Key<T> key) {
     return values.given(key).map(key::format).orElse("");
+  }
+
+  /**
+   * The values that stand on this sheet as on the embedded one, while its machine still has the
+   * name that stands there: nobody has put in a machine of the shop. Each by its key, as the sheet
+   * would have it; none on the embedded sheet itself.
+   */
+  public Map<String, String> valuesOfUnknownMachine() {
+    Map<String, String> same = new LinkedHashMap<>();
+    if (!embedded && values.given(MachineKeys.NAME).equals(Optional.of(UNKNOWN_MACHINE))) {
+      Values assumed = new SheetReader().embedded().values;
+      for (Key<?> key : assumed.keys()) {
+        if (!key.equals(MachineKeys.NAME) && values.given(key).equals(assumed.given(key))) {
+          same.put(key.path(), format(key));
+        }
+      }
+    }
+    return same;
   }
 
   /**

@@ -16,6 +16,9 @@ public final class StarterSheet {
       List.of(CodeWord.of('M', 7), CodeWord.of('M', 8));
   private static final List<CodeWord> COOLANT_OFF = List.of(CodeWord.of('M', 9));
 
+  /** What a check takes without any sheet stands on the starter too, or it would find less. */
+  private final Setup assumed = new SheetReader().embedded();
+
   private final Usage usage;
   private final StringBuilder out = new StringBuilder();
 
@@ -42,6 +45,10 @@ public final class StarterSheet {
     out.append(
         "# the report names what it could not check without it. Keys with a default say so.\n");
     out.append(
+        "# A few values of the machine are assumed, as they would be without a sheet, and say"
+            + " so:\n");
+    out.append("# the report names them as long as `machine.name` is left as it is.\n");
+    out.append(
         "# A number may be a band, [low, typical, high], where the value is known no better.\n");
     out.append(
         "# `machine` and `tools` may be the path of a file instead, relative to this one.\n");
@@ -58,11 +65,22 @@ public final class StarterSheet {
 
   private void entry(String word, Entry entry, String indent) {
     if (entry instanceof Entry.Leaf leaf) {
-      toFill(indent, word, leaf.key(), leaf.key().doc());
+      leaf(indent, word, leaf.key());
     } else if (entry instanceof Entry.Section section) {
       section(word, section, indent);
     } else {
       items(word, (Entry.Items) entry, indent);
+    }
+  }
+
+  private <T> void leaf(String indent, String word, Key<T> key) {
+    Resolved<T> value = assumed.resolve(key);
+    if (value.origin() == Origin.GIVEN) {
+      line(
+          indent + word + ": " + key.format(value.value().orElseThrow()),
+          "assumed until yours stands here; " + key.doc());
+    } else {
+      toFill(indent, word, key, key.doc());
     }
   }
 

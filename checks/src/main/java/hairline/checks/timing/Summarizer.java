@@ -165,7 +165,11 @@ public final class Summarizer implements EventSink {
           "call " + String.join(" > ", endless.chain()) + " never ends and is left out");
     }
     if (event instanceof Event.StepBudgetReached reached) {
-      return Optional.of("the budget of " + reached.budget() + " steps is used up");
+      return Optional.of(
+          (reached.repeats().isPresent() ? reached.repeats().getAsLong() + " repeats: " : "")
+              + "the budget of "
+              + reached.budget()
+              + " steps is used up");
     }
     if (event instanceof Event.StartAssumed assumed) {
       return Optional.of(assumed.item() + " never stated, " + assumed.assumed() + " assumed");

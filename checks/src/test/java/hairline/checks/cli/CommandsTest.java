@@ -89,6 +89,18 @@ class CommandsTest {
   }
 
   @Test
+  void initSaysWhereTheStepBudgetEndedIt() throws Exception {
+    Path program = program("T3 M6\nM98 P7 L1000000000\nT4 M6\nM30\nO7\nT5 M6\nM99\n");
+    Ran ran = Ran.of("init", program.toString());
+    assertThat(ran.status()).isEqualTo(3);
+    assertThat(ran.err())
+        .contains("was not read to its end: the budget of 50000000 steps was used up at line 2\n");
+    assertThat(new SheetReader().parse(ran.out(), "starter").tools())
+        .extracting(tool -> tool.number())
+        .containsExactly(3, 5);
+  }
+
+  @Test
   void initReadsStandardInputAndWritesNoFileCalledDash() throws IOException {
     Ran ran = Ran.withInput("G21 G90\nG55 G0 X0.\nT3 M6\nG43 H7 Z1.\nM30\n", "init", "-");
     assertThat(ran.status()).isZero();

@@ -267,6 +267,42 @@ class ExitStatusTest {
     assertThat(Files.readString(report)).contains("schemaVersion");
   }
 
+  /** Under such a name the next run would read the report. */
+  @Test
+  void noReportIsMadeThatLooksLikeAProgramOrASheet() {
+    for (String name : List.of("O0777.nc", "o777", "7777.TAP", "12", "job.yaml", "new.gcode")) {
+      Path file = folder.resolve(name);
+      refused(check(clean, "--report", "svg=" + file), 2, "calls a part program", "another name");
+      refused(Ran.of("brief", clean.toString(), "-o", file.toString()), 2, "calls a part program");
+      assertThat(file).doesNotExist();
+    }
+    Path sheet = folder.resolve("new.nc");
+    refused(Ran.of("init", clean.toString(), "-o", sheet.toString()), 2, "calls a part program");
+    assertThat(sheet).doesNotExist();
+  }
+
+  @Test
+  void aDeadLinkIsNotReplacedByAReport() throws IOException {
+    for (String to : List.of("gone", "report.txt")) {
+      Path link = folder.resolve("report.txt");
+      Files.deleteIfExists(link);
+      Files.createSymbolicLink(link, folder.resolve(to));
+      refused(check(clean, "--report", "text=" + link), 2, "a link that leads to no file");
+      refused(Ran.of("init", "--force", clean.toString(), "-o", link.toString()), 2, "leads to no");
+      assertThat(Files.isSymbolicLink(link)).isTrue();
+      assertThat(Files.exists(link)).isFalse();
+    }
+  }
+
+  @Test
+  void aFolderThatTakesNoFilesIsToldAsSuch() {
+    assumeTrue(Files.isDirectory(Path.of("/proc/self")));
+    refused(
+        check(clean, "--report", "text=/proc/hairline"),
+        3,
+        "cannot write `/proc/hairline`: its folder takes no new file");
+  }
+
   @Test
   void aValueSetFromOutsideCounts() {
     assertThat(check(faulty, "--set", "machine.resolution=0.01 um").status()).isZero();

@@ -183,8 +183,8 @@ class HostileTest {
 
   @Test
   void theBarIsOfFixedLength() {
-    assertThat(Progress.bar(3, 12, 4))
+    assertThat(Progress.bar(3, 12, "checked", 4))
         .isEqualTo("██████░░░░░░░░░░░░░░░░░░ 3 of 12 programs checked, 4 s");
-    assertThat(Progress.bar(0, 1, 1)).contains("0 of 1 program checked");
+    assertThat(Progress.bar(0, 1, "checked", 1)).contains("0 of 1 program checked");
   }
 }

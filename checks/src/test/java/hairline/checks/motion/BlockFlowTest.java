@@ -255,7 +255,8 @@ class BlockFlowTest {
 
   @Test
   void stopsWhenTheStepBudgetIsUsedUp() throws IOException {
-    String[] program = {"M98 P20 L1000000000", "G2", "M30", "O20", "M99"};
+    // 999 steps are left behind the call, as many as it asks for; each repeat takes two.
+    String[] program = {"M98 P20 L999", "G2", "M30", "O20", "M99"};
     assertThat(run(alone(program))).hasSize((int) BUDGET);
     assertThat(events.get(events.size() - 1))
         .isEqualTo(new Event.StepBudgetReached(line(5), BUDGET));
@@ -265,6 +266,41 @@ class BlockFlowTest {
     assertThat(events).isEmpty();
     assertThat(run(alone("G1", "G2", "M30"), DEPTH, 2, false)).hasSize(2);
     assertThat(events).containsExactly(new Event.StepBudgetReached(line(3), 2));
+  }
+
+  @Test
+  void repeatsThatAreTooManyEndBehindTheFirstThousand() throws IOException {
+    String[] program = {"M98 P20 L1000000000", "G2", "M30", "O20", "M99"};
+    assertThat(run(alone(program), DEPTH, 50_000_000, false)).hasSize(1 + 2 * 1_000);
+    assertThat(events.get(events.size() - 1))
+        .isEqualTo(
+            new Event.StepBudgetReached(line(1), 50_000_000, OptionalLong.of(1_000_000_000)));
+    assertThat(events(Event.StepBudgetReached.class)).hasSize(1);
+    events.clear();
+    // One more than the steps that are left.
+    String[] near = {"M98 P20 L4000", "G2", "M30", "O20", "M99"};
+    assertThat(run(alone(near), DEPTH, 4_000, false)).hasSize(1 + 2 * 1_000);
+    events.clear();
+    assertThat(run(alone(near), DEPTH, 4_001, false)).hasSize(4_001);
+    events.clear();
+    // Fewer than a thousand are left: the budget itself ends them.
+    assertThat(run(alone(program), DEPTH, 100, false)).hasSize(100);
+    assertThat(events.get(events.size() - 1)).isEqualTo(new Event.StepBudgetReached(line(5), 100));
+  }
+
+  @Test
+  void aCallWithinTooManyRepeatsEndsTheProgramToo() throws IOException {
+    run(alone("M98 P20 L3", "M30", "O20", "M98 P30 L9999", "M99", "O30", "M99"));
+    assertThat(events(Event.StepBudgetReached.class)).hasSize(1);
+  }
+
+  @Test
+  void aSubprogramWithoutABlockUsesTheBudgetUpToo() throws IOException {
+    Path main = write("main.nc", "M98 P20 L900", "M98 P20 L900", "M30");
+    write("O20.nc", "");
+    Assertions.assertTimeoutPreemptively(
+        Duration.ofSeconds(20), () -> run(beside(main), DEPTH, BUDGET, false));
+    assertThat(events(Event.StepBudgetReached.class)).hasSize(1);
   }
 
   @Test

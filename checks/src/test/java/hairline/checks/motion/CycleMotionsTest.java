@@ -167,6 +167,21 @@ class CycleMotionsTest {
   }
 
   @Test
+  void repeatsThatAreTooManyEndBehindTheFirstThousand() {
+    ControlProfile ample = Profiles.with(SECONDS, p -> p.stepBudget = 50_000_000);
+    List<Event> events =
+        Runs.events(ample, "G0 X0 Y0 Z1", "G91 G81 X1 Z-1 R0 L1000000000 F10", "G90 X0", "M30");
+    Event.StepBudgetReached reached = Runs.only(Event.StepBudgetReached.class, events);
+    assertThat(reached.budget()).isEqualTo(50_000_000);
+    assertThat(reached.repeats()).hasValue(1_000_000_000);
+    assertThat(reached.at().line()).isEqualTo(2);
+    assertThat(events.get(events.size() - 1)).isEqualTo(reached);
+    List<Move> moves = Runs.of(Move.class, events);
+    // A thousand holes, 1 mm apart.
+    assertThat(moves.get(moves.size() - 1).to().xPm()).isEqualTo(1_000L * 1_000_000_000L);
+  }
+
+  @Test
   void unknownLevelsStayUnknown() {
     List<Move> moves = cycleMoves("G81 X1 Y1 Z-1 R1 F10");
     // Nobody knows where Z stood, so the level to return to (G98) is unknown.

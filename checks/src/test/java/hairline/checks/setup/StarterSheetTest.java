@@ -31,7 +31,7 @@ class StarterSheetTest {
     assertThat(setup.codes().words(CodeMeaning.COOLANT_ON)).containsExactly(CodeWord.of('M', 8));
     assertThat(setup.codes().words(CodeMeaning.COOLANT_OFF)).containsExactly(CodeWord.of('M', 9));
     assertThat(setup.codes().names(CodeMeaning.WARM_UP)).isFalse();
-    assertThat(setup.resolve(MachineKeys.RESOLUTION).origin()).isEqualTo(Origin.MISSING);
+    assertThat(setup.resolve(MachineKeys.REPEATABILITY).origin()).isEqualTo(Origin.MISSING);
     assertThat(setup.resolve(JobKeys.FINE_STEP).origin()).isEqualTo(Origin.DEFAULT);
   }
 
@@ -51,8 +51,32 @@ class StarterSheetTest {
         .anyMatch(line -> line.matches("# G56: .*"))
         .noneMatch(line -> line.matches("# G54: .*"))
         .anyMatch(line -> line.matches("coolant_on: \\[M8] +# .*"))
-        .anyMatch(line -> line.matches("# resolution: 0\\.1 um +# least input increment: .*"))
+        .anyMatch(
+            line ->
+                line.matches("resolution: 1 um +# assumed until yours stands here; least input.*"))
+        .anyMatch(line -> line.matches("# smallest_step: 0\\.3 um +# the smallest move .*"))
         .anyMatch(line -> line.matches("# fine_step: 20 um +# default; a cut this shallow.*"));
+  }
+
+  /** Whoever begins a sheet loses nothing that a check finds without one. */
+  @Test
+  void whatIsAssumedWithoutASheetStandsOnItToo() throws SheetException {
+    Setup embedded = new SheetReader().embedded();
+    Setup setup = Sheets.read(StarterSheet.write(USAGE));
+    assertThat(setup.givenValues()).containsAll(embedded.givenValues());
+    assertThat(embedded.get(MachineKeys.NAME)).hasValue(Setup.UNKNOWN_MACHINE);
+    assertThat(setup.valuesOfUnknownMachine())
+        .containsOnlyKeys(
+            "machine.resolution",
+            "machine.inch_resolution",
+            "machine.rounding",
+            "machine.control.arc_tolerance")
+        .containsEntry("machine.resolution", "1 um");
+    assertThat(setup.withOverride("machine.resolution", "0.1 um").valuesOfUnknownMachine())
+        .hasSize(3)
+        .doesNotContainKey("machine.resolution");
+    assertThat(setup.withOverride("machine.name", "mill").valuesOfUnknownMachine()).isEmpty();
+    assertThat(embedded.valuesOfUnknownMachine()).isEmpty();
   }
 
   @Test
