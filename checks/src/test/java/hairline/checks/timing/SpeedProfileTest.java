@@ -185,6 +185,19 @@ class SpeedProfileTest {
     assertThat(profile.peak()).isEqualTo(7.5);
   }
 
+  /** What is out by rounding only is within: a cap, and the length of braking. */
+  @Test
+  void roundingForbidsNothing() {
+    SpeedProfile capped = planned(5, 500, 5, 0, 1, 7.5 * (1 - 1e-10), 1000, 50_000);
+    assertThat(capped.peak()).isCloseTo(7.5, within(1e-8));
+    SpeedProfile braked = planned(10, 0, 0, 0, 0.05 * (1 - 1e-11), 20, 1000, NONE);
+    assertThat(braked.seconds()).isCloseTo(0.01, within(1e-9));
+    assertThat(braked.peak()).isEqualTo(10);
+    assertThat(braked.pull()).isCloseTo(0.1, within(1e-12));
+    assertThat(planned(0, 0, 10, 0, 0.05 * (1 - 1e-11), 20, 1000, NONE).pull())
+        .isCloseTo(0.1, within(1e-12));
+  }
+
   // Against halving.
 
   private record Case(
