@@ -42,7 +42,7 @@ public record Block(
   }
 
   public Block {
-    words = List.copyOf(words);
+    words = Words.of(words);
     settings = List.copyOf(settings);
     comments = List.copyOf(comments);
     problems = List.copyOf(problems);

@@ -66,7 +66,7 @@ final class BlockParser {
       plain.addSkimmed(line, scanner);
       return Optional.empty();
     }
-    if (!scan(line) || !scanner.isPlain()) {
+    if (!scan(line) || !scanner.isPlain(line)) {
       return Optional.of(parse(line));
     }
     plain.add(line, scanner);

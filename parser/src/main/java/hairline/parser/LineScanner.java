@@ -3,7 +3,6 @@ package hairline.parser;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Reads a line without the grammar's machinery where it is simple: ASCII, words with plain numbers
@@ -18,6 +17,9 @@ final class LineScanner {
   private static final int MOST_WORDS = 64;
   private static final int MOST_COMMENTS = 16;
   private static final byte NO_POINT = -1;
+
+  /** The bit that lower case has. */
+  private static final int CASE = 0x20;
 
   /** Eight digits may be the beginning of more. */
   private static final int MOST_SKIMMED = Eight.BYTES - 1;
@@ -208,10 +210,11 @@ final class LineScanner {
   /**
    * Reads a line without keeping its words, if it is plain, as {@link PlainRun} has it, and written
    * in the common way: no blanks within a word, no more than {@value #MOST_SKIMMED} digits on each
-   * side of a point. False for any other line, plain or not.
+   * side of a point, comments in round brackets only. False for any other line, plain or not.
    */
   boolean skim(Line line) {
     words = 0;
+    comments = 0;
     skimmedWithPoint = false;
     skimmedWithoutPoint = false;
     byte[] bytes = line.bytes;
@@ -221,6 +224,13 @@ final class LineScanner {
     while (at < to) {
       int c = bytes[at++];
       if (c == ' ' || c == '\t') {
+        continue;
+      }
+      if (c == '(') {
+        at = ++comments > MOST_COMMENTS ? -1 : quietComment(bytes, at, to);
+        if (at < 0) {
+          return false;
+        }
         continue;
       }
       if (words == 0) {
@@ -267,6 +277,31 @@ final class LineScanner {
     return true;
   }
 
+  /**
+   * Where a comment that does not speak to the checker ends, given where its text begins; or -1.
+   */
+  private static int quietComment(byte[] bytes, int from, int to) {
+    if (maySpeak(bytes, from, to)) {
+      return -1;
+    }
+    int at = from;
+    while (at < to && bytes[at] != ')') {
+      if (bytes[at++] < 0) {
+        return -1;
+      }
+    }
+    return at < to ? at + 1 : -1;
+  }
+
+  /** Whether the text of a comment may begin with the name of the checker. */
+  private static boolean maySpeak(byte[] bytes, int from, int to) {
+    int at = from;
+    while (at < to && bytes[at] <= ' ' && bytes[at] >= 0) {
+      at++;
+    }
+    return at < to && (bytes[at] | CASE) == Comment.MARK.charAt(0);
+  }
+
   /** Where the words of the line read last stand, which has some. */
   Span spanOfWords(Line line) {
     return span(line, ends[words - 1]);
@@ -296,10 +331,15 @@ final class LineScanner {
     return words > 0;
   }
 
-  /** Whether the line read last is plain, as {@link PlainRun} has it. */
-  boolean isPlain() {
-    if (comments > 0 || (letterSet & NOT_PLAIN) != 0) {
+  /** Whether the line read last, this one, is plain, as {@link PlainRun} has it. */
+  boolean isPlain(Line line) {
+    if ((letterSet & NOT_PLAIN) != 0) {
       return false;
+    }
+    for (int i = 0; i < comments; i++) {
+      if (maySpeak(line.bytes, textStart(line, i), commentEnds[i])) {
+        return false;
+      }
     }
     if ((letterSet & 1 << ('G' - 'A')) != 0) {
       for (int i = 0; i < words; i++) {
@@ -351,27 +391,20 @@ final class LineScanner {
         List.of());
   }
 
-  private List<Word> words(int from) {
-    return switch (words) {
-      case 0 -> List.of();
-      case 1 -> List.of(word(0, from));
-      case 2 -> List.of(word(0, from), word(1, from));
-      default -> {
-        Word[] all = new Word[words];
-        for (int i = 0; i < words; i++) {
-          all[i] = word(i, from);
-        }
-        yield List.of(all);
-      }
-    };
+  private Words words(int from) {
+    if (words == 0) {
+      return Words.NONE;
+    }
+    Words all = Words.room(words);
+    for (int i = 0; i < words; i++) {
+      all.put(i, letters[i], numbers[i], scales[i] + 1, starts[i] - from + 1, ends[i] - from + 1);
+    }
+    return all;
   }
 
-  private Word word(int i, int from) {
-    boolean hasPoint = scales[i] != NO_POINT;
-    return new Word(
-        (char) letters[i],
-        new Value.Literal(numbers[i], hasPoint ? scales[i] : 0, Optional.empty(), hasPoint),
-        new Span(starts[i] - from + 1, ends[i] - from + 1));
+  private int textStart(Line line, int i) {
+    int start = commentStarts[i];
+    return line.bytes[start] == '/' ? start + 2 : start + 1;
   }
 
   private List<Comment> comments(Line line) {
@@ -379,7 +412,7 @@ final class LineScanner {
     for (int i = 0; i < comments; i++) {
       int start = commentStarts[i];
       int end = commentEnds[i];
-      int text = line.bytes[start] == '/' ? start + 2 : start + 1;
+      int text = textStart(line, i);
       int textEnd = line.bytes[start] == '(' ? end - 1 : end;
       all[i] =
           new Comment(

@@ -2,8 +2,8 @@ package hairline.parser;
 
 /**
  * Plain blocks one behind the other, in sum: lines of nothing but words with plain numbers, without
- * N, O and M words, without G4, G10, G65 and G66, without comments and block delete. The reader
- * fills the same instance again.
+ * N, O and M words, without G4, G10, G65 and G66, without block delete, and comments that do not
+ * {@link Comment#speaksToChecker speak to the checker}. The reader fills the same instance again.
  */
 public final class PlainRun {
   private static final Span NOWHERE = new Span(1, 1);

@@ -37,7 +37,7 @@ class ScannerProperties {
     Line line = line(bytes);
     boolean scanned = quick.scan(line);
     assertThat(quick.parse(line)).isEqualTo(grammar.parse(line(bytes)));
-    boolean plain = quick.scan(line) && quick.scanner().isPlain();
+    boolean plain = quick.scan(line) && quick.scanner().isPlain(line);
     // Digits behind the line, as another line's in the buffer, belong to none of its numbers.
     byte[] padded = Arrays.copyOf(bytes, bytes.length + 8);
     Arrays.fill(padded, bytes.length, padded.length, (byte) '7');

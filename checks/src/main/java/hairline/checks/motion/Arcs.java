@@ -152,16 +152,15 @@ final class Arcs {
   private @Nullable Long centre(BlockWords words, Axis axis, Position from) {
     char letter = "IJK".charAt("XYZ".indexOf(axis.name()));
     Optional<Distance> distance = modal.arcDistance().value();
-    Word word = words.word(letter);
-    if (distance.isEmpty() || (word == null && words.isDoubled(letter))) {
+    if (distance.isEmpty() || words.isDoubled(letter)) {
       return null;
     }
     boolean incremental = distance.get() == Distance.INCREMENTAL;
-    if (word == null) {
+    if (!words.hasOne(letter)) {
       // A centre offset that is not written is 0; an absolute centre needs both.
       return incremental && from.knows(axis) ? Long.valueOf(from.get(axis)) : null;
     }
-    control.lengths.read(word, length);
+    control.lengths.read(words.all(), words.place(letter), length);
     if (!length.known) {
       return null;
     }

@@ -2,7 +2,8 @@ package hairline.checks.motion;
 
 import hairline.checks.motion.Event.BecameUnknown.Cause;
 import hairline.checks.motion.Modes.Distance;
-import hairline.parser.Word;
+import hairline.parser.Span;
+import hairline.parser.Words;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -38,9 +39,8 @@ final class AxisWords {
   int go(BlockWords words) {
     int moved = 0;
     for (Axis axis : words.hasAny(ROTARY) ? AXES : LINEAR) {
-      Word word = words.word(axis);
-      if (word != null) {
-        moved |= go(axis, word);
+      if (words.hasOne(axis.letter())) {
+        moved |= go(axis, words.all(), words.place(axis.letter()));
       } else if (words.isDoubled(axis.letter())) {
         tip.forget(axis);
         control.wordUnknown(control.at().span(), axis + ": two of its words in one block");
@@ -50,8 +50,8 @@ final class AxisWords {
     return moved;
   }
 
-  private int go(Axis axis, Word word) {
-    control.lengths.read(word, axis, length);
+  private int go(Axis axis, Words words, int i) {
+    control.lengths.read(words, i, axis, length);
     if (length.known) {
       Optional<Distance> distance = modal.distance().value();
       if (distance.isEmpty()) {
@@ -61,44 +61,44 @@ final class AxisWords {
       }
       try {
         return distance.get() == Distance.ABSOLUTE
-            ? absolute(axis, word)
-            : incremental(axis, word, tip.change(axis));
+            ? absolute(axis, words, i)
+            : incremental(axis, words, i, tip.change(axis));
       } catch (ArithmeticException tooLarge) {
-        control.tooFar(axis, word);
-        return lose(axis, word, LengthWords.TOO_LARGE, Cause.NOT_UNDERSTOOD);
+        control.tooFar(axis, words.get(i));
+        return lose(axis, words.span(i), LengthWords.TOO_LARGE, Cause.NOT_UNDERSTOOD);
       }
     }
     if (length.tooLarge) {
-      control.tooFar(axis, word);
+      control.tooFar(axis, words.get(i));
     }
     tip.forget(axis);
     return AxisState.MOVED_STORED;
   }
 
-  private int lose(Axis axis, Word word, String why, Cause cause) {
+  private int lose(Axis axis, Span span, String why, Cause cause) {
     tip.forget(axis);
-    control.wordUnknown(word.span(), axis + ": " + why, cause);
+    control.wordUnknown(span, axis + ": " + why, cause);
     return AxisState.MOVED_STORED;
   }
 
-  private int absolute(Axis axis, Word word) {
+  private int absolute(Axis axis, Words words, int i) {
     Shift shift = control.shifts.get(axis);
     if (shift == null) {
       // It was told when the zero was lost.
-      return lose(axis, word, "its zero is not known", Cause.NOT_SAID);
+      return lose(axis, words.span(i), "its zero is not known", Cause.NOT_SAID);
     }
     control.shifts.noteKnown(axis);
     return tip.change(axis).goTo(length, shift.storedPm(), shift.writtenPm(), shift.rest());
   }
 
-  private int incremental(Axis axis, Word word, AxisState state) {
+  private int incremental(Axis axis, Words words, int i, AxisState state) {
     Modes.Units units = modal.units().value().orElse(Modes.Units.MM);
     int moved =
         control.profile.remainderKept() && axis.linear()
             ? state.goByKept(length, control.rounding, units)
             : state.goBy(length);
     if (axis.linear() && LengthWords.isRounded(length) && control.rounding.knows(units)) {
-      Place at = control.at(word.span());
+      Place at = control.at(words.span(i));
       state.countRounded(at);
       Event.@Nullable IncrementalDrift drift =
           state.newDrift(at, control.rounding.incrementPm(units));

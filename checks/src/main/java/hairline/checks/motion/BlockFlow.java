@@ -63,7 +63,8 @@ public final class BlockFlow implements Closeable {
   private final Deque<Frame> frames = new ArrayDeque<>();
   private long stepsTaken;
   private boolean budgetReached;
-  private Place last = new Place(0, 1, LINE_START);
+  private int lastFile;
+  private int lastLine = 1;
 
   /**
    * The flow of the first program of the first file.
@@ -83,7 +84,7 @@ public final class BlockFlow implements Closeable {
     this.blockDelete = blockDelete;
     this.sink = sink;
     Found main = files.main();
-    frames.push(new Frame(main, last, OptionalLong.empty(), 0, files.open(main)));
+    frames.push(new Frame(main, last(), OptionalLong.empty(), 0, files.open(main)));
   }
 
   /**
@@ -97,20 +98,23 @@ public final class BlockFlow implements Closeable {
       Frame frame = frames.element();
       Optional<Block> next = frame.source.next();
       if (next.isPresent()) {
-        last = new Place(frame.found.file(), next.get().line(), LINE_START);
-        if (!step(last)) {
+        lastFile = frame.found.file();
+        lastLine = next.get().line();
+        if (stepsTaken == stepBudget) {
+          reachBudget(last());
           return Optional.empty();
         }
+        stepsTaken++;
         if (!blockDelete || !next.get().deletable()) {
-          return Optional.of(new FlowBlock(next.get(), last.file(), frames.size() - 1));
+          return Optional.of(new FlowBlock(next.get(), lastFile, frames.size() - 1));
         }
       } else if (frames.size() == 1) {
         end();
       } else {
-        sink.accept(new Event.SubprogramEndMissing(last, frame.found.name()));
+        sink.accept(new Event.SubprogramEndMissing(last(), frame.found.name()));
         // One without a block would be repeated for ever otherwise.
-        if (step(last)) {
-          returnFromSubprogram(last);
+        if (step(last())) {
+          returnFromSubprogram(last());
         }
       }
     }
@@ -128,13 +132,17 @@ public final class BlockFlow implements Closeable {
       return false;
     }
     if (stepsTaken == stepBudget) {
-      budgetReached = true;
-      sink.accept(new Event.StepBudgetReached(at, stepBudget));
-      end();
+      reachBudget(at);
       return false;
     }
     stepsTaken++;
     return true;
+  }
+
+  private void reachBudget(Place at) throws IOException {
+    budgetReached = true;
+    sink.accept(new Event.StepBudgetReached(at, stepBudget));
+    end();
   }
 
   /** Whether so many repeats, each of a step or more, are more than the budget still holds. */
@@ -242,7 +250,7 @@ public final class BlockFlow implements Closeable {
 
   /** Where the last block stood that was read. */
   public Place last() {
-    return last;
+    return new Place(lastFile, lastLine, LINE_START);
   }
 
   /** Whether the step budget is used up. */

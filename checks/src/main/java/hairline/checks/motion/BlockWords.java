@@ -5,6 +5,7 @@ import hairline.parser.Block;
 import hairline.parser.Span;
 import hairline.parser.Value;
 import hairline.parser.Word;
+import hairline.parser.Words;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,13 +25,23 @@ final class BlockWords {
   record SheetCode(Word word, String text, Meaning meaning) {}
 
   private final Control control;
-  private final @Nullable Word[] words = new @Nullable Word[LETTERS];
+
+  /** The words of the block. */
+  private Words words = Words.of(List.of());
+
+  /** Which of them has a letter, for those of {@link #letterSet}. */
+  private final int[] places = new int[LETTERS];
+
   private final @Nullable Code[] codes = new @Nullable Code[GROUPS.length];
-  private final @Nullable Word[] codeWords = new @Nullable Word[GROUPS.length];
+
+  /** Which of the words has the code of a group, for those of {@link #codeSet}. */
+  private final int[] codePlaces = new int[GROUPS.length];
+
   private final List<SheetCode> sheetCodes = new ArrayList<>();
   private final List<Word> unknownCodes = new ArrayList<>();
   private int letterSet;
   private int groupSet;
+  private int codeSet;
   private int doubledLetters;
   private int doubledGroups;
   private boolean secondCoolant;
@@ -43,19 +54,23 @@ final class BlockWords {
   /** Sorts the words of a block and tells its conflicts. */
   void read(Block block) {
     clear();
+    words = Words.of(block.words());
     int numberEnd = 0;
-    for (Word word : block.words()) {
-      if (word.letter() == 'E' && word.span().column() == numberEnd) {
+    for (int i = 0; i < words.size(); i++) {
+      char letter = words.letter(i);
+      if (letter == 'E' && words.column(i) == numberEnd) {
         control.refuse(
-            word.span(), text(word), "no exponent, but a word of its own, of an unknown letter");
+            words.span(i),
+            text(words.get(i)),
+            "no exponent, but a word of its own, of an unknown letter");
       }
-      numberEnd = word.span().endColumn();
-      switch (word.letter()) {
-        case 'G', 'M' -> addCode(word);
+      numberEnd = words.endColumn(i);
+      switch (letter) {
+        case 'G', 'M' -> addCode(i);
         case 'N', 'O' -> {
           // Numbers of blocks and programs; they do nothing.
         }
-        default -> addWord(word);
+        default -> addWord(i, letter);
       }
     }
     Code motion = code(CodeGroup.MOTION);
@@ -69,15 +84,12 @@ final class BlockWords {
   }
 
   private void clear() {
-    if (letterSet != 0) {
-      java.util.Arrays.fill(words, null);
-    }
     if (groupSet != 0) {
       java.util.Arrays.fill(codes, null);
-      java.util.Arrays.fill(codeWords, null);
     }
     letterSet = 0;
     groupSet = 0;
+    codeSet = 0;
     doubledLetters = 0;
     doubledGroups = 0;
     secondCoolant = false;
@@ -86,38 +98,39 @@ final class BlockWords {
     unknownCodes.clear();
   }
 
-  private void addWord(Word word) {
-    int index = word.letter() - 'A';
+  private void addWord(int i, char letter) {
+    int index = letter - 'A';
     int bit = 1 << index;
-    Word first = words[index];
-    if (first != null) {
-      conflict(word.span(), text(first), text(word), "two words of one letter");
-    }
-    if (first != null || (doubledLetters & bit) != 0) {
-      words[index] = null;
-      doubledLetters |= bit;
+    if ((letterSet & bit) == 0) {
+      places[index] = i;
+      letterSet |= bit;
       return;
     }
-    words[index] = word;
-    letterSet |= bit;
+    if ((doubledLetters & bit) == 0) {
+      Word first = words.get(places[index]);
+      conflict(words.span(i), text(first), text(words.get(i)), "two words of one letter");
+    }
+    doubledLetters |= bit;
   }
 
-  private void addCode(Word word) {
-    int tenths = tenths(word);
-    Optional<Meaning> meaning = control.codes.onSheet(word.letter(), tenths);
+  private void addCode(int i) {
+    char letter = words.letter(i);
+    int tenths = tenths(i);
+    Optional<Meaning> meaning = control.codes.onSheet(letter, tenths);
     if (meaning.isPresent()) {
-      sheetCodes.add(new SheetCode(word, CodeTable.text(word.letter(), tenths), meaning.get()));
+      String text = CodeTable.text(letter, tenths);
+      sheetCodes.add(new SheetCode(words.get(i), text, meaning.get()));
       return;
     }
-    Code code = control.codes.find(word.letter(), tenths);
+    Code code = control.codes.find(letter, tenths);
     if (code == null) {
-      unknownCodes.add(word);
+      unknownCodes.add(words.get(i));
     } else {
-      add(code, word);
+      add(code, i);
     }
   }
 
-  private void add(Code code, Word word) {
+  private void add(Code code, int i) {
     int index = code.group().index();
     Code first = codes[index];
     if (first == code) {
@@ -126,15 +139,16 @@ final class BlockWords {
     groupSet |= code.group().bit();
     if (first == null && (doubledGroups & code.group().bit()) == 0) {
       codes[index] = code;
-      codeWords[index] = word;
+      codePlaces[index] = i;
+      codeSet |= code.group().bit();
     } else if (isMistAndFlood(first, code)) {
       secondCoolant = true;
     } else {
       shiftInConflict |= ShiftCodes.shifts(code) || (first != null && ShiftCodes.shifts(first));
       String why = "two codes for " + code.group().title();
-      conflict(word.span(), first == null ? code.text() : first.text(), code.text(), why);
+      conflict(words.span(i), first == null ? code.text() : first.text(), code.text(), why);
       codes[index] = null;
-      codeWords[index] = null;
+      codeSet &= ~code.group().bit();
       doubledGroups |= code.group().bit();
     }
   }
@@ -145,17 +159,17 @@ final class BlockWords {
   }
 
   /** Ten times the number of a G or M word, or a negative number where that is no code. */
-  private int tenths(Word word) {
-    if (word.value() instanceof Value.Literal literal && literal.big().isEmpty()) {
-      long number = literal.unscaled();
-      if (literal.scale() == 0 && number >= 0 && number < 1000) {
+  private int tenths(int i) {
+    if (words.isPlain(i)) {
+      long number = words.unscaled(i);
+      if (words.scale(i) == 0 && number >= 0 && number < 1000) {
         return (int) number * 10;
       }
-      if (literal.scale() == 1 && number >= 0 && number < 10_000) {
+      if (words.scale(i) == 1 && number >= 0 && number < 10_000) {
         return (int) number;
       }
     }
-    Evaluated value = control.evaluator.evaluate(word.value());
+    Evaluated value = control.evaluator.evaluate(words.get(i).value());
     if (!(value instanceof Evaluated.Known known)) {
       return NOT_A_CODE;
     }
@@ -178,14 +192,29 @@ final class BlockWords {
         : word.letter() + "[...]";
   }
 
+  /** The words of the block, in the order written. */
+  Words all() {
+    return words;
+  }
+
+  /** Whether the block has just one word of this letter. */
+  boolean hasOne(char letter) {
+    return (letterSet & ~doubledLetters & 1 << (letter - 'A')) != 0;
+  }
+
+  /** Which of the words has a letter, where {@link #hasOne} holds. */
+  int place(char letter) {
+    return places[letter - 'A'];
+  }
+
   /** The word of this letter, where the block has just one. */
   @Nullable Word word(char letter) {
-    return words[letter - 'A'];
+    return hasOne(letter) ? words.get(place(letter)) : null;
   }
 
   /** The word of an axis. */
   @Nullable Word word(Axis axis) {
-    return words[axis.letter() - 'A'];
+    return word(axis.letter());
   }
 
   /** Whether the block has this letter twice. */
@@ -219,49 +248,52 @@ final class BlockWords {
 
   /** The word of the code of this group. */
   @Nullable Word codeWord(CodeGroup group) {
-    return codeWords[group.index()];
+    return hasWord(group) ? words.get(codePlaces[group.index()]) : null;
+  }
+
+  private boolean hasWord(CodeGroup group) {
+    return (codeSet & group.bit()) != 0;
   }
 
   /** The columns of the code of this group; the whole block where there is none. */
   Span span(CodeGroup group) {
-    Word word = codeWords[group.index()];
-    return word == null ? control.at().span() : word.span();
+    return hasWord(group) ? words.span(codePlaces[group.index()]) : control.at().span();
   }
 
   /** The columns of the code of this group and the word of this letter, as far as they stand. */
   Span span(CodeGroup group, char letter) {
-    Word code = codeWords[group.index()];
-    Word word = words[letter - 'A'];
-    if (code == null) {
-      return word == null ? control.at().span() : word.span();
+    if (!hasWord(group)) {
+      return hasOne(letter) ? words.span(place(letter)) : control.at().span();
     }
-    return word == null ? code.span() : code.span().cover(word.span());
+    Span code = words.span(codePlaces[group.index()]);
+    return hasOne(letter) ? code.cover(words.span(place(letter))) : code;
   }
 
   /**
-   * The columns of all words of these letters and codes of these groups; the whole block where
-   * there are none.
+   * The columns of all words of these letters, a {@link #set}, and codes of these groups; the whole
+   * block where there are none.
    */
-  Span span(int groups, String letters) {
+  Span span(int groups, int letters) {
     int from = Integer.MAX_VALUE;
     int to = 0;
-    for (int left = groups & groupSet; left != 0; left &= left - 1) {
-      Word word = codeWords[Integer.numberOfTrailingZeros(left)];
-      if (word != null) {
-        from = Math.min(from, word.span().column());
-        to = Math.max(to, word.span().endColumn());
-      }
+    for (int left = groups & codeSet; left != 0; left &= left - 1) {
+      int i = codePlaces[Integer.numberOfTrailingZeros(left)];
+      from = Math.min(from, words.column(i));
+      to = Math.max(to, words.endColumn(i));
     }
-    for (int i = 0; i < letters.length(); i++) {
-      Word word = words[letters.charAt(i) - 'A'];
-      if (word != null) {
-        from = Math.min(from, word.span().column());
-        to = Math.max(to, word.span().endColumn());
-      }
+    for (int left = letters & letterSet & ~doubledLetters; left != 0; left &= left - 1) {
+      int i = places[Integer.numberOfTrailingZeros(left)];
+      from = Math.min(from, words.column(i));
+      to = Math.max(to, words.endColumn(i));
     }
     Span block = control.at().span();
     boolean whole = to == 0 || (from == block.column() && to == block.endColumn());
     return whole ? block : new Span(from, to);
+  }
+
+  /** The same for letters one by one. */
+  Span span(int groups, String letters) {
+    return span(groups, set(letters));
   }
 
   /** Whether this code stands in the block. */

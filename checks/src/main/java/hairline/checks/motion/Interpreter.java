@@ -4,9 +4,8 @@ import hairline.checks.motion.BlockFlow.FlowBlock;
 import hairline.parser.Block;
 import hairline.parser.PartProgram;
 import hairline.parser.Span;
-import hairline.parser.Word;
+import hairline.parser.Words;
 import java.io.IOException;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -155,11 +154,9 @@ public final class Interpreter {
 
     /** The columns of a block: those of its words, else of what else stands there. */
     private static Span span(Block block) {
-      List<Word> words = block.words();
+      Words words = Words.of(block.words());
       if (!words.isEmpty()) {
-        Span first = words.get(0).span();
-        Span last = words.get(words.size() - 1).span();
-        return new Span(first.column(), last.endColumn());
+        return new Span(words.column(0), words.endColumn(words.size() - 1));
       }
       if (!block.problems().isEmpty()) {
         return block.problems().get(0).span();

@@ -4,8 +4,10 @@ import hairline.checks.motion.ControlProfile.PointlessNumber;
 import hairline.checks.motion.Event.BecameUnknown.Cause;
 import hairline.parser.Value;
 import hairline.parser.Word;
+import hairline.parser.Words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Optional;
 
 /** Reads words that are lengths: from decimals in the units in force to picometres, exactly. */
@@ -41,15 +43,25 @@ final class LengthWords {
 
   /** Reads a coordinate word of this axis. */
   void read(Word word, Axis axis, ReadLength into) {
-    if (axis.linear()) {
-      read(word, into);
-    } else {
-      readAngle(word, into);
-    }
+    read(Words.of(List.of(word)), 0, axis, into);
   }
 
   /** Reads a length word: X, Y, Z, I, J, K, R or Q. */
   void read(Word word, ReadLength into) {
+    read(Words.of(List.of(word)), 0, into);
+  }
+
+  /** Reads one of these words, a coordinate of this axis. */
+  void read(Words words, int i, Axis axis, ReadLength into) {
+    if (axis.linear()) {
+      read(words, i, into);
+    } else {
+      readAngle(words.get(i), into);
+    }
+  }
+
+  /** Reads one of these words, a length. */
+  void read(Words words, int i, ReadLength into) {
     Optional<Modes.Units> stated = control.modal.units().value();
     if (stated.isEmpty()) {
       // It was told when the units became unknown.
@@ -58,37 +70,52 @@ final class LengthWords {
     }
     Modes.Units units = stated.get();
     try {
-      if (word.value() instanceof Value.Literal literal) {
-        readLiteral(word, literal, units, into);
+      if (words.isPlain(i)) {
+        readPlain(words, i, units, into);
+      } else if (words.get(i).value() instanceof Value.Literal literal) {
+        readLiteral(words.get(i), literal, units, into);
       } else {
-        readComputed(word, units, into);
+        readComputed(words.get(i), units, into);
       }
     } catch (ArithmeticException tooLarge) {
       into.setUnknown();
       into.tooLarge = true;
-      control.wordUnknown(word.span(), word.letter() + ": " + TOO_LARGE);
+      control.wordUnknown(words.span(i), words.letter(i) + ": " + TOO_LARGE);
     }
   }
 
+  /** What {@link #readLiteral} does, by integers where they hold the length. */
+  private void readPlain(Words words, int i, Modes.Units units, ReadLength into) {
+    int digits = units == Modes.Units.INCH ? INCH_DIGITS : MM_DIGITS;
+    if (words.scale(i) > digits || (!words.hasPoint(i) && countsIncrements())) {
+      Word word = words.get(i);
+      readLiteral(word, (Value.Literal) word.value(), units, into);
+      return;
+    }
+    long pm = Math.multiplyExact(words.unscaled(i), POWERS[digits - words.scale(i)]);
+    if (units == Modes.Units.INCH) {
+      pm = Math.multiplyExact(pm, INCH);
+    }
+    // Most words are kept as written: no division is needed to know it.
+    boolean kept = words.scale(i) <= control.rounding.digitsKept(units);
+    into.set(kept ? pm : control.rounding.store(pm, units), pm, null);
+    if (isRounded(into)) {
+      Word word = words.get(i);
+      tellRounding(word, ((Value.Literal) word.value()).toBigDecimal(), units, into);
+    }
+    if (!words.hasPoint(i) && !agreed() && words.unscaled(i) != 0) {
+      Word word = words.get(i);
+      tellPointMissing(word, (Value.Literal) word.value(), into);
+    }
+  }
+
+  /** A number as written. */
   private void readLiteral(Word word, Value.Literal literal, Modes.Units units, ReadLength into) {
-    PointlessNumber pointless =
-        literal.hasPoint()
-            ? PointlessNumber.UNITS
-            : control.profile.decimalPoint().orElse(PointlessNumber.UNITS);
-    if (pointless == PointlessNumber.INCREMENTS) {
+    if (!literal.hasPoint() && countsIncrements()) {
       readIncrements(word, literal, units, into);
       return;
     }
-    int digits = units == Modes.Units.INCH ? INCH_DIGITS : MM_DIGITS;
-    if (literal.big().isEmpty() && literal.scale() <= digits) {
-      long pm = Math.multiplyExact(literal.unscaled(), POWERS[digits - literal.scale()]);
-      if (units == Modes.Units.INCH) {
-        pm = Math.multiplyExact(pm, INCH);
-      }
-      into.set(control.rounding.store(pm, units), pm, null);
-    } else {
-      set(literal.toBigDecimal(), units, into);
-    }
+    set(literal.toBigDecimal(), units, into);
     if (isRounded(into)) {
       tellRounding(word, literal.toBigDecimal(), units, into);
     }
@@ -159,6 +186,11 @@ final class LengthWords {
   /** Whether the control keeps something else than was written. */
   static boolean isRounded(ReadLength length) {
     return length.known && (length.storedPm != length.writtenPm || length.rest != null);
+  }
+
+  /** Whether the sheet says that a number without a point is one of least input increments. */
+  private boolean countsIncrements() {
+    return control.profile.decimalPoint().filter(p -> p == PointlessNumber.INCREMENTS).isPresent();
   }
 
   /** Whether the sheet says that a number without a point is as good as one with it. */

@@ -23,8 +23,8 @@ final class Motions {
   private static final List<Axis> FIRST_AXES = List.of(Axis.X, Axis.Y, Axis.Z);
   private static final String SECOND_AXES = "UVW";
   private static final int SECOND_AXES_SET = BlockWords.set(SECOND_AXES);
-  private static final String CYCLE_LETTERS = AxisWords.LETTERS + CycleMotions.LETTERS;
-  private static final String ARC_LETTERS = AxisWords.LETTERS + Arcs.LETTERS;
+  private static final int CYCLE_LETTERS = BlockWords.set(AxisWords.LETTERS + CycleMotions.LETTERS);
+  private static final int ARC_LETTERS = BlockWords.set(AxisWords.LETTERS + Arcs.LETTERS);
 
   private final Control control;
   private final ModalState modal;
@@ -116,11 +116,11 @@ final class Motions {
     return code == Code.G2 || code == Code.G3;
   }
 
-  private static String letters(@Nullable Code code) {
+  private static int letters(@Nullable Code code) {
     if (isArc(code)) {
       return ARC_LETTERS;
     }
-    return code != null && code.isCycle() ? CYCLE_LETTERS : AxisWords.LETTERS;
+    return code != null && code.isCycle() ? CYCLE_LETTERS : AxisWords.SET;
   }
 
   /** Whether the axis words of a block belong to this code, not to a motion (NISTIR 6556 §3.4). */

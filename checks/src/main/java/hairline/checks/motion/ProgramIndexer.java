@@ -11,11 +11,11 @@ import hairline.parser.SkimmedBlocks;
 import hairline.parser.Span;
 import hairline.parser.Value;
 import hairline.parser.Word;
+import hairline.parser.Words;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
@@ -40,7 +40,6 @@ public final class ProgramIndexer {
   static final int REPEATED_CAP = 1_000;
 
   private static final Span LINE_START = new Span(1, 1);
-  private static final String MARK = "hairline";
 
   private final int file;
   private final EventSink sink;
@@ -150,14 +149,15 @@ public final class ProgramIndexer {
   }
 
   private void takeBlock(Block block) {
-    OptionalLong opens = programNumber(block);
+    Words words = Words.of(block.words());
+    OptionalLong opens = programNumber(words);
     if (opens.isPresent()) {
       startProgram(opens.getAsLong(), block);
     }
     lastLine = block.line();
     end = block.byteOffset() + block.byteLength() + 1L;
     deletableBlocks |= block.deletable();
-    boolean content = hasContent(block);
+    boolean content = hasContent(block, words);
     if (content) {
       aimRemarks(block.line());
     }
@@ -175,17 +175,16 @@ public final class ProgramIndexer {
       firstBlockLine = OptionalInt.of(block.line());
     }
     if (content) {
-      noteBehindEnd(place(block, spanOf(block)));
+      noteBehindEnd(place(block, spanOf(words)));
     }
-    noteWords(block);
-    noteSureEnd(block);
+    noteWords(words, block.line());
+    noteSureEnd(block, words);
   }
 
-  private static Span spanOf(Block block) {
-    List<Word> words = block.words();
+  private static Span spanOf(Words words) {
     return words.isEmpty()
         ? LINE_START
-        : new Span(words.get(0).span().column(), words.get(words.size() - 1).span().endColumn());
+        : new Span(words.column(0), words.endColumn(words.size() - 1));
   }
 
   private void noteBehindEnd(Place at) {
@@ -195,19 +194,30 @@ public final class ProgramIndexer {
   }
 
   /** An end in a block that runs whatever the switch says; a macro may jump, and so may M99 P. */
-  private void noteSureEnd(Block block) {
-    jumps |= block.problems().stream().anyMatch(p -> p.kind() == Problem.Kind.MACRO);
+  private void noteSureEnd(Block block, Words words) {
+    for (Problem problem : block.problems()) {
+      jumps |= problem.kind() == Problem.Kind.MACRO;
+    }
     if (sureEnd.isPresent() || block.deletable() || !block.problems().isEmpty()) {
       return;
     }
-    for (Word word : block.words()) {
-      if (word.letter() == 'M' && isOneOf(word, 2, 30, 99)) {
-        sureEnd = Optional.of(place(block, word.span()));
-        sureEndCode = "M" + wholeLiteral(word).getAsLong();
-        jumps |= block.words().stream().anyMatch(w -> w.letter() == 'P');
+    for (int i = 0; i < words.size(); i++) {
+      if (words.letter(i) == 'M' && isOneOf(words.get(i), 2, 30, 99)) {
+        sureEnd = Optional.of(place(block, words.span(i)));
+        sureEndCode = "M" + wholeLiteral(words.get(i)).getAsLong();
+        jumps |= has(words, 'P');
         return;
       }
     }
+  }
+
+  private static boolean has(Words words, char letter) {
+    for (int i = 0; i < words.size(); i++) {
+      if (words.letter(i) == letter) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void startProgram(long next, Block block) {
@@ -254,7 +264,7 @@ public final class ProgramIndexer {
 
   private void noteRemarks(Block block) {
     for (Comment comment : block.comments()) {
-      if (!comment.text().strip().toLowerCase(Locale.ROOT).startsWith(MARK)) {
+      if (!comment.speaksToChecker()) {
         continue;
       }
       if (remarks.size() == REMARKS_CAP) {
@@ -281,19 +291,21 @@ public final class ProgramIndexer {
     }
   }
 
-  private void noteWords(Block block) {
+  private void noteWords(Words words, int at) {
     boolean lengths = true;
-    for (Word word : block.words()) {
-      switch (word.letter()) {
-        case 'N' -> noteSequenceNumber(word, block.line());
-        case 'M' -> noteEndCode(word);
+    for (int i = 0; i < words.size(); i++) {
+      switch (words.letter(i)) {
+        case 'N' -> noteSequenceNumber(words.get(i), at);
+        case 'M' -> noteEndCode(words.get(i));
         // Words of a dwell, of data setting and of calls are no lengths, or of another kind.
-        case 'G' -> lengths &= !isOneOf(word, 4, 10, 65, 66);
+        case 'G' -> lengths &= !isOneOf(words.get(i), 4, 10, 65, 66);
         default -> {}
       }
     }
     if (lengths && !(withPoint && withoutPoint)) {
-      block.words().forEach(this::notePoint);
+      for (int i = 0; i < words.size(); i++) {
+        notePoint(words, i);
+      }
     }
   }
 
@@ -326,29 +338,43 @@ public final class ProgramIndexer {
     }
   }
 
-  private void notePoint(Word word) {
-    if ("XYZUVWIJRQ".indexOf(word.letter()) >= 0
-        && word.value() instanceof Value.Literal literal
-        && literal.toBigDecimal().signum() != 0) {
-      withPoint |= literal.hasPoint();
-      withoutPoint |= !literal.hasPoint();
+  private void notePoint(Words words, int i) {
+    if ("XYZUVWIJRQ".indexOf(words.letter(i)) >= 0 && isNumberButZero(words, i)) {
+      boolean point =
+          words.isPlain(i) ? words.hasPoint(i) : ((Value.Literal) words.get(i).value()).hasPoint();
+      withPoint |= point;
+      withoutPoint |= !point;
     }
   }
 
-  private static boolean hasContent(Block block) {
-    for (Word word : block.words()) {
-      if (word.letter() != 'N' && word.letter() != 'O') {
+  private static boolean isNumberButZero(Words words, int i) {
+    return words.isPlain(i)
+        ? words.unscaled(i) != 0
+        : words.get(i).value() instanceof Value.Literal literal
+            && literal.toBigDecimal().signum() != 0;
+  }
+
+  private static boolean hasContent(Block block, Words words) {
+    for (int i = 0; i < words.size(); i++) {
+      if (words.letter(i) != 'N' && words.letter(i) != 'O') {
         return true;
       }
     }
-    return !block.settings().isEmpty()
-        || block.problems().stream().anyMatch(p -> p.kind() != Problem.Kind.SPACE_INSIDE_NUMBER);
+    if (!block.settings().isEmpty()) {
+      return true;
+    }
+    for (Problem problem : block.problems()) {
+      if (problem.kind() != Problem.Kind.SPACE_INSIDE_NUMBER) {
+        return true;
+      }
+    }
+    return false;
   }
 
-  private static OptionalLong programNumber(Block block) {
-    for (Word word : block.words()) {
-      if (word.letter() == 'O') {
-        return wholeLiteral(word);
+  private static OptionalLong programNumber(Words words) {
+    for (int i = 0; i < words.size(); i++) {
+      if (words.letter(i) == 'O') {
+        return wholeLiteral(words.get(i));
       }
     }
     return OptionalLong.empty();

@@ -15,8 +15,13 @@ final class Rounding {
   /** Stands for an increment that is not known: everything is kept to a picometre. */
   private static final long NO_INCREMENT = 1;
 
+  private static final long PM_PER_MM = 1_000_000_000;
+  private static final long PM_PER_INCH = 25_400_000_000L;
+
   private final long mmIncrementPm;
   private final long inchIncrementPm;
+  private final int mmDigitsKept;
+  private final int inchDigitsKept;
   private final boolean mmKnown;
   private final boolean inchKnown;
   private final boolean truncates;
@@ -28,6 +33,8 @@ final class Rounding {
             : profile.resolutionPm();
     mmIncrementPm = Math.max(NO_INCREMENT, profile.resolutionPm().orElse(NO_INCREMENT));
     inchIncrementPm = Math.max(NO_INCREMENT, inch.orElse(NO_INCREMENT));
+    mmDigitsKept = digitsKept(PM_PER_MM, mmIncrementPm);
+    inchDigitsKept = digitsKept(PM_PER_INCH, inchIncrementPm);
     mmKnown = profile.resolutionPm().isPresent();
     inchKnown = inch.isPresent();
     truncates = profile.truncates();
@@ -41,6 +48,25 @@ final class Rounding {
   /** The increment under these units; a picometre where it is not known. */
   long incrementPm(Modes.Units units) {
     return units == Modes.Units.INCH ? inchIncrementPm : mmIncrementPm;
+  }
+
+  /**
+   * How many digits behind the point a length may have and is kept as written, whatever they are;
+   * -1 where not even whole units are sure to be.
+   */
+  int digitsKept(Modes.Units units) {
+    return units == Modes.Units.INCH ? inchDigitsKept : mmDigitsKept;
+  }
+
+  private static int digitsKept(long unitPm, long incrementPm) {
+    int digits = -1;
+    for (long pm = unitPm; pm % incrementPm == 0; pm /= 10) {
+      digits++;
+      if (pm % 10 != 0) {
+        break;
+      }
+    }
+    return digits;
   }
 
   /**

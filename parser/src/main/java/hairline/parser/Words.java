@@ -1,0 +1,154 @@
+package hairline.parser;
+
+import java.util.AbstractList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.RandomAccess;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The words of a block in the order written. A plain number is kept as two integers, and its word
+ * is made when somebody asks for it: of ten million blocks hardly anybody does.
+ */
+public final class Words extends AbstractList<Word> implements RandomAccess {
+  /** No words. */
+  static final Words NONE = new Words(new long[0], null);
+
+  private static final int LONGS_A_WORD = 2;
+  private static final int SCALE_SHIFT = 8;
+  private static final int COLUMN_SHIFT = 16;
+  private static final int END_SHIFT = 40;
+  private static final int BYTE = 0xFF;
+  private static final int COLUMN = 0xFF_FFFF;
+
+  /** Stands for the scale where the value is no number of 18 digits or fewer. */
+  private static final int NOT_PLAIN = BYTE;
+
+  private static final int LARGEST_SCALE = 18;
+
+  /**
+   * Two for each word: the digits with their sign, and from the lowest bit on the letter, one more
+   * than the scale or 0 where there is no point, the first column and the column behind the last.
+   */
+  private final long[] packed;
+
+  /** Every word, where one of them is not plain. */
+  private final Word @Nullable [] made;
+
+  private Words(long[] packed, Word @Nullable [] made) {
+    this.packed = packed;
+    this.made = made;
+  }
+
+  /** These words. */
+  public static Words of(List<Word> words) {
+    if (words instanceof Words same) {
+      return same;
+    }
+    Word[] made = words.toArray(new Word[0]);
+    Words all = new Words(new long[LONGS_A_WORD * made.length], made);
+    for (int i = 0; i < made.length; i++) {
+      Word word = made[i];
+      boolean plain =
+          word.value() instanceof Value.Literal literal
+              && literal.big().isEmpty()
+              && literal.scale() <= LARGEST_SCALE;
+      all.put(
+          i,
+          word.letter(),
+          plain ? ((Value.Literal) word.value()).unscaled() : 0,
+          plain ? scaleOrNoPoint((Value.Literal) word.value()) : NOT_PLAIN,
+          word.span().column(),
+          word.span().endColumn());
+    }
+    return all;
+  }
+
+  private static int scaleOrNoPoint(Value.Literal literal) {
+    return literal.hasPoint() ? literal.scale() + 1 : 0;
+  }
+
+  /** Room for so many words with plain numbers, to be filled by {@link #put}. */
+  static Words room(int count) {
+    return new Words(new long[LONGS_A_WORD * count], null);
+  }
+
+  /**
+   * Puts a word in its place.
+   *
+   * @param scaleOrNoPoint one more than the digits behind the point, 0 without a point
+   */
+  void put(int i, int letter, long unscaled, int scaleOrNoPoint, int column, int endColumn) {
+    packed[LONGS_A_WORD * i] = unscaled;
+    packed[LONGS_A_WORD * i + 1] =
+        letter
+            | (long) scaleOrNoPoint << SCALE_SHIFT
+            | (long) column << COLUMN_SHIFT
+            | (long) endColumn << END_SHIFT;
+  }
+
+  private int bits(int i, int shift, int mask) {
+    return (int) (packed[LONGS_A_WORD * i + 1] >>> shift) & mask;
+  }
+
+  @Override
+  public int size() {
+    return packed.length / LONGS_A_WORD;
+  }
+
+  @Override
+  public Word get(int index) {
+    if (made != null) {
+      return made[index];
+    }
+    Objects.checkIndex(index, size());
+    return new Word(
+        letter(index),
+        new Value.Literal(unscaled(index), scale(index), Optional.empty(), hasPoint(index)),
+        span(index));
+  }
+
+  /** The address of a word. */
+  public char letter(int i) {
+    return (char) bits(i, 0, BYTE);
+  }
+
+  /**
+   * Whether the value of a word is a plain number: then {@link #unscaled}, {@link #scale} and
+   * {@link #hasPoint} are those of its {@link Value.Literal}.
+   */
+  public boolean isPlain(int i) {
+    return bits(i, SCALE_SHIFT, BYTE) != NOT_PLAIN;
+  }
+
+  /** The digits of a plain number with their sign. */
+  public long unscaled(int i) {
+    return packed[LONGS_A_WORD * i];
+  }
+
+  /** How many digits of a plain number follow its point. */
+  public int scale(int i) {
+    return Math.max(0, bits(i, SCALE_SHIFT, BYTE) - 1);
+  }
+
+  /** Whether a plain number has a point. */
+  public boolean hasPoint(int i) {
+    return bits(i, SCALE_SHIFT, BYTE) != 0;
+  }
+
+  /** The column where a word begins, from 1. */
+  public int column(int i) {
+    return bits(i, COLUMN_SHIFT, COLUMN);
+  }
+
+  /** The column behind the end of a word. */
+  public int endColumn(int i) {
+    return bits(i, END_SHIFT, COLUMN);
+  }
+
+  /** The columns of a word. */
+  public Span span(int i) {
+    return new Span(column(i), endColumn(i));
+  }
+}
