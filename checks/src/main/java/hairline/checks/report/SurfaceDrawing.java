@@ -26,6 +26,8 @@ final class SurfaceDrawing {
   private static final double PM_PER_MM = 1e9;
   private static final int MOST_SECTIONS = 12;
   private static final int MOST_IDS = 6;
+  private static final String X_AXIS = "X mm";
+  private static final double NEXT_TO_LEGEND = 8;
   private static final int MOST_LETTERS = 80;
   private static final double LETTER = 7.2;
 
@@ -161,7 +163,12 @@ final class SurfaceDrawing {
       out.line(at, bottom, at, bottom + 5, "tick");
       out.label(at, bottom + 17, "quiet mid", along.text(k));
     }
-    out.label(planX + planWidth + 18, bottom + 17, "quiet", "X mm");
+    double beside = planX + planWidth + 18;
+    if (beside + width(X_AXIS) < canvas.legend() - NEXT_TO_LEGEND) {
+      out.label(beside, bottom + 17, "quiet", X_AXIS);
+    } else {
+      out.label(planX + planWidth, bottom + 34, "quiet end", X_AXIS);
+    }
     double lowMm = topMm - heightMm;
     Ticks up = Ticks.of(heightMm, (int) Math.max(2, planHeight / 40));
     for (long k = up.first(lowMm); up.value(k) <= topMm + 1e-9; k++) {

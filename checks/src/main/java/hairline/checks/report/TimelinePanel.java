@@ -9,6 +9,7 @@ import hairline.checks.warmth.ProgramTimeline.Kind;
 import hairline.checks.warmth.ProgramTimeline.Mark;
 import hairline.checks.warmth.ProgramTimeline.Point;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -319,7 +320,10 @@ final class TimelinePanel {
   private void marks() {
     name("events", y + 12);
     out.line(LEFT, y + LANE_HEIGHT, LEFT + width, y + LANE_HEIGHT, "grid");
-    for (Mark mark : timeline.marks()) {
+    // A stop takes no time: it stands above what happens beside it.
+    List<Mark> marks = new ArrayList<>(timeline.marks());
+    marks.sort(Comparator.comparing(mark -> mark.kind() == Kind.OPERATOR));
+    for (Mark mark : marks) {
       if (mark.toSeconds() >= from && mark.fromSeconds() <= to) {
         double begin = x(mark.fromSeconds());
         double width = Math.max(NARROWEST, x(mark.toSeconds()) - begin);

@@ -92,7 +92,10 @@ final class TimelineText {
     if (timeline.growthTold()) {
       lanes.add(lane("growth", growth(letters, tallest)) + "  up to " + Quantities.um(tallest));
     }
-    lanes.add(lane("tool", marks(letters)));
+    lanes.add(lane("tool", marks(letters, false)));
+    if (timeline.marks().stream().anyMatch(TimelineText::isStop)) {
+      lanes.add(lane("stops", marks(letters, true)));
+    }
     lanes.add(lane("cuts", cuts(letters)));
     String end = Quantities.time(seconds);
     lanes.add(lane("", "0" + " ".repeat(Math.max(1, letters - 1 - DisplayWidth.of(end))) + end));
@@ -141,9 +144,15 @@ final class TimelineText {
     return eighths <= 0 ? '·' : HEIGHTS.charAt(Math.min(eighths, HEIGHTS.length()) - 1);
   }
 
-  private String marks(int letters) {
+  /** A stop takes no time by itself, and would hide what happens beside it, or be hidden. */
+  private static boolean isStop(Mark mark) {
+    return mark.kind() == ProgramTimeline.Kind.OPERATOR;
+  }
+
+  private String marks(int letters, boolean stops) {
     char[] lane = " ".repeat(letters).toCharArray();
     timeline.marks().stream()
+        .filter(mark -> isStop(mark) == stops)
         .sorted(Comparator.comparing(TimelineText::weight))
         .forEach(mark -> fill(lane, mark.fromSeconds(), mark.toSeconds(), letter(mark)));
     return new String(lane);

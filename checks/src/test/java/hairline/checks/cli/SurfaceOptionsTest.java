@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,6 +30,32 @@ class SurfaceOptionsTest {
     Ran ran = Ran.of(args.toArray(String[]::new));
     assertThat(ran.err()).isEmpty();
     return new ObjectMapper().readTree(ran.out());
+  }
+
+  /** The plan may be as wide as its room, and the legend beside it as tall. */
+  @Test
+  void theNameOfTheAxisDoesNotTouchTheLegend() throws IOException {
+    Path program = folder.resolve("p.nc");
+    Files.writeString(
+        program, "G21 G90 G17 G94 G54\nT3 M6\nG43 H3\nG0 X-2. Y0. Z1.\nG1 Z-0.1 F9.\nX2.\nM30\n");
+    for (String stock : List.of("x: [-6 mm, 6 mm]", "x: [-1 mm, 1 mm]")) {
+      Files.writeString(
+          folder.resolve("setup.yaml"),
+          "tools: [{number: 3, shape: flat, diameter: 0.4 mm, flutes: 2}]\n"
+              + ("stock: {" + stock + ", y: [-4 mm, 4 mm], top: 0 mm}\n"));
+      String svg = Ran.of("check", "--terraces", "--format=svg", program.toString()).out();
+      Matcher axis =
+          Pattern.compile("<text class=\"quiet( end)?\" x=\"([0-9.]+)\" y=\"[0-9.]+\">X mm<")
+              .matcher(svg);
+      Matcher legend =
+          Pattern.compile("<text class=\"head\" x=\"([0-9.]+)\" y=\"[0-9.]+\">height µm<")
+              .matcher(svg);
+      assertThat(axis.find()).isTrue();
+      assertThat(legend.find()).isTrue();
+      // Letters of 11 are seldom wider than 9.
+      double end = Double.parseDouble(axis.group(2)) + (axis.group(1) == null ? 4 * 9 : 0);
+      assertThat(end).as(stock).isLessThan(Double.parseDouble(legend.group(1)));
+    }
   }
 
   @Test

@@ -77,6 +77,29 @@ class TimelineOptionTest {
         .contains("fine cuts T3, line 7", "fine cuts T3, lines 9 to 10");
   }
 
+  /** A stop takes no time of its own; what is measured right before or behind it does. */
+  @Test
+  void aStopForTheOperatorIsSeenBesideMeasuring(@TempDir Path folder) throws IOException {
+    Files.writeString(
+        folder.resolve("setup.yaml"),
+        """
+        machine: {rapid: 15 m/min, spindle: {run_up: 1.5 s}, codes: {measure_tool: [M72]}}
+        tools: [{number: 3, shape: flat, diameter: 0.4 mm, flutes: 2}]
+        times: {tool_change: 4 s, measuring: 12 s}
+        """);
+    Path program = folder.resolve("p.nc");
+    Files.writeString(
+        program, "G21 G90 G17 G94 G54\nT3 M6\nG43 H3\nS30000 M3\nM72\nM0\nM72\nG4 P9\nM30\n");
+    Path svg = folder.resolve("t.svg");
+    Ran ran = Ran.of("check", ONE_RULE, "--timeline", "--report=svg=" + svg, program.toString());
+    assertThat(ran.out()).containsPattern("\n +tool +[TM ]+\n +stops +S *\n +cuts");
+    String drawing = Files.readString(svg);
+    // What has a title is a mark of the lane; the legend has none.
+    String marks = drawing.replaceAll("<rect class=\"(\\w+)\"[^<>/]*><title>", "[$1]");
+    assertThat(marks.lastIndexOf("[measure]")).isPositive().isLessThan(marks.indexOf("[operator]"));
+    assertThat(ran("text").out()).doesNotContainPattern("\n +stops ");
+  }
+
   @Test
   void theWarmUpOfTheDemoGrowsTheSpindleAsItsSheetSays() throws IOException {
     JsonNode timeline = timeline();

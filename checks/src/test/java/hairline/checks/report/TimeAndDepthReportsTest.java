@@ -290,8 +290,8 @@ class TimeAndDepthReportsTest {
     // From 10 s on, 9.6 letters; to 50 s, 48; the change to 60 s, 57.6; the measuring to 65 s,
     // 62.4;
     // the stop at 67 s stands at 64.3.
-    assertThat(marks)
-        .isEqualTo(" ".repeat(9) + "W".repeat(39) + "T".repeat(9) + "M".repeat(6) + " S");
+    assertThat(marks).isEqualTo(" ".repeat(9) + "W".repeat(39) + "T".repeat(9) + "M".repeat(6));
+    assertThat(lane(text, "stops")).isEqualTo(" ".repeat(64) + "S");
     String cuts = lane(text, "cuts");
     assertThat(cuts).isEqualTo(" ".repeat(67) + "█".repeat(10) + " ".repeat(4) + "░".repeat(6));
     assertThat(text).containsPattern("\n +0 {87}1\\.67 min\n");
