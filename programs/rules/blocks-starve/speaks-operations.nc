@@ -1,0 +1,26 @@
+%
+O1 (two speeds, two operations: each starves by itself)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X0. Y0. Z1.
+G1 X0.0015 F450.
+X0.003
+X0.0045
+X0.006
+X0.0075
+X0.009
+X0.0105 ; expect blocks-starve warning: the control cannot keep up behind 1 of 7 feed blocks: it can hold 225 mm/min on the shortest of them, programmed 450 mm/min && shortest block 1.5 µm / 0.4 ms a block (machine.control.block_time) && the look-ahead of 3 blocks (machine.control.look_ahead) is used up; in sum the tool waits 0.2 ms for blocks && longer blocks, or a feed of 393 mm/min
+S20000
+G1 X0.0114 F450.
+X0.0123
+X0.0132
+X0.0141
+X0.015 ; expect blocks-starve warning: the control cannot keep up behind 2 of 6 feed blocks: it can hold 135 mm/min on the shortest of them, programmed 450 mm/min && shortest block 0.9 µm / 0.4 ms a block (machine.control.block_time) && the look-ahead of 3 blocks (machine.control.look_ahead) is used up; in sum the tool waits 0.48 ms for blocks && longer blocks, or a feed of 270 mm/min
+X0.0159
+G0 Z1.
+M5
+M30
+%
