@@ -326,7 +326,10 @@ final class CheckCommand implements Action {
   private FeedTables feedTables() {
     List<ReportFormat> formats = formats();
     return new FeedTables(
-        feeds, formats.contains(ReportFormat.TEXT) || formats.contains(ReportFormat.JSON));
+        feeds,
+        formats.contains(ReportFormat.TEXT)
+            || formats.contains(ReportFormat.JSON)
+            || formats.contains(ReportFormat.HTML));
   }
 
   /** What is to be seen of the part left. */

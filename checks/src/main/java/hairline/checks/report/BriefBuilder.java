@@ -41,6 +41,7 @@ import hairline.checks.stock.TerraceArea;
 import hairline.checks.timing.ProgramSummary;
 import hairline.checks.warmth.ProgramTimeline;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -55,6 +56,10 @@ final class BriefBuilder {
   private static final int MOST_ROWS = 24;
   private static final int MOST_FINDINGS = 12;
   private static final int MOST_LINES = 8;
+  private static final int MOST_SLOW_OPERATIONS = 3;
+
+  /** An operation that stays below its feeds for less of its time is not named. */
+  private static final double LEAST_SHARE_BELOW = 0.01;
 
   private final CheckedProgram program;
   private final ProgramResult result;
@@ -119,6 +124,7 @@ final class BriefBuilder {
                 + Quantities.mm(summary.rapidMm())
                 + " rapid"));
     facts.add(new Fact("duration", duration(summary)));
+    feedsReached().ifPresent(facts::add);
     facts.add(
         new Fact(
             "sheet",
@@ -196,6 +202,46 @@ final class BriefBuilder {
                   .toList()));
     }
     return new Section("What the check finds", result.findings().size() > 2, parts);
+  }
+
+  // Feeds.
+
+  /** Whether the machine reaches the feeds, and the tools that do least. */
+  private Optional<Fact> feedsReached() {
+    ProgramSummary summary = brief.summary();
+    if (summary.plan().isEmpty()) {
+      return Optional.empty();
+    }
+    String most =
+        summary.operations().stream()
+            .filter(op -> op.plan().isPresent() && below(op) >= LEAST_SHARE_BELOW)
+            .sorted(Comparator.comparingDouble(BriefBuilder::below).reversed())
+            .limit(MOST_SLOW_OPERATIONS)
+            .map(
+                op ->
+                    (op.tool().isPresent() ? "T" + op.tool().getAsInt() : "no tool")
+                        + " from "
+                        + Words.line(result, op.from())
+                        + " on ("
+                        + FeedsText.percent(below(op))
+                        + " of its time)")
+            .collect(Collectors.joining(", "));
+    String lost =
+        program
+            .feeds()
+            .flatMap(Feeds::shown)
+            .map(shown -> FeedsText.lost(shown.lostSeconds()))
+            .orElse("");
+    return Optional.of(
+        new Fact(
+            "feeds",
+            FeedsText.reached(summary.plan().get())
+                + (most.isEmpty() ? "" : "; most by " + most)
+                + (lost.isEmpty() ? "" : "; lost to " + lost)));
+  }
+
+  private static double below(ProgramSummary.Operation op) {
+    return op.plan().map(ProgramSummary.Plan::shareOfTimeBelowFeed).orElse(0.0);
   }
 
   private static String more(long count, String what) {

@@ -58,15 +58,7 @@ final class FeedsText {
       head.add(new SummaryText.Line("feeds", "none: no feed move is planned"));
     } else {
       ProgramSummary.Plan plan = feeds.plan().get();
-      head.add(
-          new SummaryText.Line(
-              "feeds",
-              times(plan)
-                  + "; below the programmed feed for "
-                  + percent(plan.shareOfTimeBelowFeed())
-                  + " of the time, on "
-                  + percent(plan.shareBelowFeed())
-                  + " of the length"));
+      head.add(new SummaryText.Line("feeds", reached(plan)));
       lost(head, feeds.lostSeconds());
     }
     if (feeds.notPlanned() > 0 && feeds.missing().isEmpty()) {
@@ -84,6 +76,16 @@ final class FeedsText {
     parts.add(new SurfaceText.Part(head, List.of(), 0));
   }
 
+  /** What a plan comes to. */
+  static String reached(ProgramSummary.Plan plan) {
+    return times(plan)
+        + "; below the programmed feed for "
+        + percent(plan.shareOfTimeBelowFeed())
+        + " of the time, on "
+        + percent(plan.shareBelowFeed())
+        + " of the length";
+  }
+
   private static String times(ProgramSummary.Plan plan) {
     return Quantities.time(plan.plannedSeconds())
         + " at feed as planned, "
@@ -92,19 +94,19 @@ final class FeedsText {
   }
 
   private static void lost(List<SummaryText.Line> head, Map<FeedHold, Double> lost) {
-    List<Map.Entry<FeedHold, Double>> largest =
-        lost.entrySet().stream()
-            .filter(part -> part.getValue() > 0)
-            .sorted(Map.Entry.<FeedHold, Double>comparingByValue().reversed())
-            .toList();
-    if (!largest.isEmpty()) {
-      head.add(
-          new SummaryText.Line(
-              "lost to",
-              largest.stream()
-                  .map(part -> part.getKey().words() + " " + Quantities.time(part.getValue()))
-                  .collect(Collectors.joining(", "))));
+    String words = lost(lost);
+    if (!words.isEmpty()) {
+      head.add(new SummaryText.Line("lost to", words));
     }
+  }
+
+  /** What the time is lost to, most of it first; empty where none is. */
+  static String lost(Map<FeedHold, Double> lost) {
+    return lost.entrySet().stream()
+        .filter(part -> part.getValue() > 0)
+        .sorted(Map.Entry.<FeedHold, Double>comparingByValue().reversed())
+        .map(part -> part.getKey().words() + " " + Quantities.time(part.getValue()))
+        .collect(Collectors.joining(", "));
   }
 
   private void operation(FeedsShown.Operation operation) {
@@ -176,7 +178,7 @@ final class FeedsText {
     return rows;
   }
 
-  private static String percent(double share) {
+  static String percent(double share) {
     return Quantities.significant(share * 100, 3) + " %";
   }
 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -40,6 +42,28 @@ class BriefCommandTest {
         .contains("[ ] guards closed, interlocks work, emergency stop in reach")
         .contains("replaces no prove-out")
         .contains("local codes of safety hold");
+  }
+
+  /** What {@code check --feeds} tells of the program, in a line. */
+  @Test
+  void itTellsWhetherTheFeedsAreReached() {
+    String feeds = Ran.of("check", "--feeds", PROGRAM).out().replaceAll("\\s+", " ");
+    Matcher below =
+        Pattern.compile("below the programmed feed for [0-9.]+ % of the time, on [0-9.]+ %")
+            .matcher(feeds);
+    assertThat(below.find()).isTrue();
+    Matcher tool5 =
+        Pattern.compile("T5 at [^:]*: [^:]*; below the programmed feed for ([0-9.]+ %)")
+            .matcher(feeds);
+    assertThat(tool5.find()).isTrue();
+    String brief = Ran.of("brief", PROGRAM).out().replaceAll("\\s+", " ");
+    assertThat(brief)
+        .contains(below.group())
+        .contains("most by T5 from line 139 on (" + tool5.group(1) + " of its time)")
+        .doesNotContain("lost to");
+    assertThat(Ran.of("check", "--feeds", "--format=html", PROGRAM).out())
+        .contains(below.group())
+        .contains("; lost to corner ");
   }
 
   @Test
