@@ -306,7 +306,7 @@ final class CheckCommand implements Action {
       open.end(run.verdict());
       subprograms.sentence().ifPresent(messages::tell);
       if (timings) {
-        TimingsText.of(clocks, (System.nanoTime() - start) / 1e9).forEach(messages::tell);
+        TimingsText.of(clocks.nanos(), (System.nanoTime() - start) / 1e9).forEach(messages::tell);
       }
       return run.status().and(open.status());
     }

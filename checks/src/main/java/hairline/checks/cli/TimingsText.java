@@ -1,6 +1,5 @@
 package hairline.checks.cli;
 
-import hairline.checks.rules.Timings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,8 +12,12 @@ final class TimingsText {
 
   private TimingsText() {}
 
-  static List<String> of(Timings timings, double wallSeconds) {
-    Map<String, Long> nanos = timings.nanos();
+  /**
+   * The lines.
+   *
+   * @param nanos how long each part took, in ns
+   */
+  static List<String> of(Map<String, Long> nanos, double wallSeconds) {
     double sum = Math.max(1, nanos.values().stream().mapToLong(Long::longValue).sum());
     List<String> lines = new ArrayList<>();
     lines.add(
