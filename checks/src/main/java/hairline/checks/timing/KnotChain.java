@@ -19,8 +19,13 @@ final class KnotChain {
   /** Gains below this part of the time are left. */
   private static final double WORTH = 5e-4;
 
-  /** What a first look at a knot promises is about as many times what is gained. */
-  private static final double HOPE = 8;
+  /** Gains by acceleration alone, known beforehand, are left below this part of what changes. */
+  private static final double EASED_WORTH = 0.35 * WORTH;
+
+  private static final int EASES = 4;
+
+  /** Longest step of an acceleration, as a part of its scale. */
+  private static final double LONGEST_STEP = 0.5;
 
   private static final double FIRST_STEP = 0.25;
   private static final double SHORTER = 0.4;
@@ -30,6 +35,7 @@ final class KnotChain {
 
   private final SeenBlocks seen;
   private SpeedProfile profile = new SpeedProfile();
+  private SpeedProfile profileBefore = new SpeedProfile();
 
   private int count;
   private int[] borders = new int[0];
@@ -48,7 +54,6 @@ final class KnotChain {
   // Of the way from a knot to the next one.
   private double[] seconds = new double[0];
   private double[] peaks = new double[0];
-  private double[] pulls = new double[0];
 
   // The same way once it was settled, so that it need not be solved again to be given out; each
   // place has a profile of its own, and keeps one for another day where the way is not settled.
@@ -74,6 +79,7 @@ final class KnotChain {
   private double viaSpeed;
   private double viaAcceleration;
   private double viaSeconds;
+  private boolean viaPlanned;
 
   KnotChain(SeenBlocks seen) {
     this.seen = seen;
@@ -207,7 +213,6 @@ final class KnotChain {
     System.arraycopy(hopeful, from, hopeful, to, length);
     System.arraycopy(seconds, from, seconds, to, length);
     System.arraycopy(peaks, from, peaks, to, length);
-    System.arraycopy(pulls, from, pulls, to, length);
     System.arraycopy(settled, from, settled, to, length);
     System.arraycopy(isSettled, from, isSettled, to, length);
   }
@@ -221,7 +226,6 @@ final class KnotChain {
     hopeful = Arrays.copyOf(hopeful, length);
     seconds = Arrays.copyOf(seconds, length);
     peaks = Arrays.copyOf(peaks, length);
-    pulls = Arrays.copyOf(pulls, length);
     isSettled = Arrays.copyOf(isSettled, length);
     int before = settled.length;
     settled = Arrays.copyOf(settled, length);
@@ -311,13 +315,17 @@ final class KnotChain {
 
   /** Keeps the way last planned as that from a knot to the next one. */
   private void keep(int k) {
-    seconds[k] = profile.seconds();
-    peaks[k] = profile.peak();
-    pulls[k] = profile.pull();
+    profile = keep(k, profile);
+  }
+
+  /** Keeps a way as that from a knot to the next one; the answer is a spare one. */
+  private SpeedProfile keep(int k, SpeedProfile way) {
+    seconds[k] = way.seconds();
+    peaks[k] = way.peak();
     SpeedProfile spare = settled[k];
-    settled[k] = profile;
-    profile = spare;
+    settled[k] = way;
     isSettled[k] = true;
+    return spare;
   }
 
   /** Finds the way from a knot to the next one as it is; whether there is one. */
@@ -394,13 +402,9 @@ final class KnotChain {
     double up = Math.max(peaks[knot] - speed, speed - speeds[knot - 1]);
     double down = Math.max(peaks[knot - 1] - speed, speed - speeds[knot + 1]);
     double scale = Math.sqrt(jerk * Math.max(up, down));
-    double slope = speed / jerk * Math.abs(pulls[knot] - pulls[knot - 1]);
     scales[knot] = scale;
     steps[knot] = up >= down ? FIRST_STEP * scale : -FIRST_STEP * scale;
-    hopeful[knot] =
-        accelerations[knot] != 0
-            || slope * scale > HOPE * WORTH * (seconds[knot - 1] + seconds[knot])
-            || speed < seen.limits[borders[knot]] * (1 - ROUNDING);
+    hopeful[knot] = accelerations[knot] != 0 || promises(knot) || isBelowLimit(knot);
     return hopeful[knot];
   }
 
@@ -408,6 +412,10 @@ final class KnotChain {
   private boolean better(int k) {
     double before = seconds[k - 1] + seconds[k];
     double start = before;
+    if (isAlone(k)) {
+      eased(k, before);
+      return false;
+    }
     if (fits(k - 1, k + 1)) {
       int worst = exceeded > 0 ? worst(borders[k - 1], borders[k + 1]) : 0;
       double there =
@@ -434,7 +442,11 @@ final class KnotChain {
     int border = borders[k];
     double step = steps[k];
     double limit = seen.limits[border];
-    if (speed < limit * (1 - ROUNDING)) {
+    if (!isBelowLimit(k)) {
+      if (eased(k, before)) {
+        return false;
+      }
+    } else {
       for (double part = 1; part > 0.05; part /= 3) {
         double faster = speed + (limit - speed) * part;
         if (moves(k, border, faster, acceleration, before)
@@ -455,6 +467,102 @@ final class KnotChain {
       hopeful[k] = Math.abs(steps[k]) > SHORTEST * scales[k];
     }
     return false;
+  }
+
+  /**
+   * Gives a knot the acceleration with which both its ways take least time, by the slopes of their
+   * times; whether that gains any.
+   */
+  private boolean eased(int k, double start) {
+    hopeful[k] = false;
+    if (!found(k - 1) || !found(k)) {
+      return false;
+    }
+    double before = start;
+    double most = seen.acceleration(borders[k]);
+    double slope = slope(k);
+    double bend = bend(k);
+    double changing = changing(k);
+    int knots = count;
+    int failed = 0;
+    for (int tries = 0; tries < EASES && failed < EASES / 2; tries++) {
+      double longest = LONGEST_STEP * scales[k];
+      double step = Math.max(-longest, Math.min(longest, -slope / bend));
+      double next = Math.max(-most, Math.min(most, accelerations[k] + step));
+      step = next - accelerations[k];
+      if (!(-slope * step / 2 > EASED_WORTH * changing)) {
+        break;
+      }
+      if (moves(k, borders[k], speeds[k], next, before)) {
+        before = spent;
+        if (count != knots || !isSettled[k - 1] || !isSettled[k]) {
+          break;
+        }
+        double turned = slope(k);
+        bend = turned > slope == step > 0 ? (turned - slope) / step : bend;
+        slope = turned;
+      } else {
+        bend *= 4;
+        failed++;
+      }
+    }
+    if (start - before > WORTH * changing) {
+      for (int j = k - 1; j <= k + 1 + count - knots; j++) {
+        if (j != k || count > knots) {
+          hope(j);
+        }
+      }
+    }
+    return before < start;
+  }
+
+  /** How the time changes with the acceleration at a knot both of whose ways are found. */
+  private double slope(int k) {
+    return settled[k - 1].endSlope() + settled[k].startSlope();
+  }
+
+  /** How that slope changes with the acceleration, about. */
+  private double bend(int k) {
+    return settled[k - 1].endBend() + settled[k].startBend();
+  }
+
+  /** The time for which the feed changes on the ways before and behind a knot. */
+  private double changing(int k) {
+    return settled[k - 1].changing() + settled[k].changing();
+  }
+
+  /** Whether acceleration at a knot without any would gain enough. */
+  private boolean promises(int k) {
+    if (!found(k - 1) || !found(k)) {
+      return true;
+    }
+    double slope = Math.abs(slope(k));
+    double step = Math.min(LONGEST_STEP * scales[k], slope / bend(k));
+    return slope * step / 2 > EASED_WORTH * changing(k);
+  }
+
+  /**
+   * Whether nothing but its own limit holds the ways before and behind a knot: then no way without
+   * it is looked for, because one that is as fast would go beyond that limit.
+   */
+  private boolean isAlone(int k) {
+    if (isBelowLimit(k)
+        || !found(k - 1)
+        || !found(k)
+        || !settled[k - 1].isHump()
+        || !settled[k].isHump()) {
+      return false;
+    }
+    for (int j = borders[k - 1] + 1; j < borders[k + 1]; j++) {
+      if (!seen.plain[j] && j != borders[k]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean isBelowLimit(int k) {
+    return speeds[k] < seen.limits[borders[k]] * (1 - ROUNDING);
   }
 
   /** A knot was bettered: it and its neighbours are worth another look if that gained much. */
@@ -492,11 +600,21 @@ final class KnotChain {
       double firstSpeed = viaSpeed;
       double firstAcceleration = viaAcceleration;
       double firstPart = viaSeconds;
+      boolean firstPlanned = viaPlanned;
+      SpeedProfile spare = profileBefore;
+      profileBefore = profile;
+      profile = spare;
       double second = via(k, k + 1);
       if (first + second < before) {
         spent = first + second;
         unsettle(k - 1);
         unsettle(k);
+        if (firstPlanned) {
+          profileBefore = keep(k - 1, profileBefore);
+        }
+        if (viaPlanned) {
+          profile = keep(k, profile);
+        }
         seconds[k - 1] = first;
         seconds[k] = second;
         if (viaBorder > 0) {
@@ -517,11 +635,12 @@ final class KnotChain {
   /** The time from one knot to another, over a knot more if that is faster. */
   private double via(int k, int m) {
     viaBorder = 0;
-    if (!fits(k, m)) {
-      return Double.POSITIVE_INFINITY;
+    viaPlanned = fits(k, m) && exceeded == 0;
+    if (viaPlanned) {
+      return profile.seconds();
     }
     if (exceeded == 0) {
-      return profile.seconds();
+      return Double.POSITIVE_INFINITY;
     }
     int from = borders[k];
     int to = borders[m];

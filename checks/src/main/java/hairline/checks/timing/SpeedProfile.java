@@ -40,6 +40,11 @@ final class SpeedProfile {
   private double peak;
   private double peakFrom;
   private double peakTo;
+
+  /**
+   * How much time a mm more to go costs, in s/mm, if it has a peak within: 1 over the peak where
+   * the feed is steady there.
+   */
   private double pull;
 
   // Of the ramp last looked at.
@@ -47,6 +52,10 @@ final class SpeedProfile {
   private double rampLength;
   private double rampAcceleration;
   private double rampHold;
+
+  // Of the one down from the peak, looked at before that up to it.
+  private double downLength;
+  private double downSeconds;
 
   /** Down to this acceleration a rise takes back the one built up. */
   private double dent;
@@ -148,16 +157,18 @@ final class SpeedProfile {
     }
     double needed = both(highest);
     if (needed <= length) {
-      humpTo(highest);
+      humpOf(highest);
       pull = highest > 0 ? 1 / highest : 0;
       return true;
     }
     double least = both(lowest);
     if (least < length) {
-      humpTo(peakBetween(lowest, highest, needed));
+      double top = peakBetween(lowest, highest, needed);
+      both(top);
+      humpOf(top);
       return true;
     }
-    humpTo(lowest);
+    humpOf(lowest);
     pull = lowest > 0 ? 1 / lowest : 0;
     return least <= length * (1 + ROUNDING);
   }
@@ -167,14 +178,13 @@ final class SpeedProfile {
     return rate == 0 ? speed : speed + rate * Math.abs(rate) / (2 * jerk);
   }
 
-  /** The length that both ramps to a peak take; their time is in {@link #rampSeconds}. */
+  /** The length that both ramps to a peak take. */
   private double both(double top) {
     ramp(to, -toAcceleration, top);
-    double otherLength = rampLength;
-    double otherSeconds = rampSeconds;
+    downLength = rampLength;
+    downSeconds = rampSeconds;
     ramp(from, fromAcceleration, top);
-    rampSeconds += otherSeconds;
-    return rampLength + otherLength;
+    return rampLength + downLength;
   }
 
   /** Looks at the ramp from a speed and an acceleration up to a speed without acceleration. */
@@ -245,11 +255,8 @@ final class SpeedProfile {
     return lowest + low * low;
   }
 
-  private void humpTo(double top) {
-    ramp(to, -toAcceleration, top);
-    double downLength = rampLength;
-    double downSeconds = rampSeconds;
-    ramp(from, fromAcceleration, top);
+  /** The hump with the ramps last looked at, which lead to this peak. */
+  private void humpOf(double top) {
     steady = top > 0 ? Math.max(0, length - downLength - rampLength) / top : 0;
     seconds = rampSeconds + steady + downSeconds;
     peak = top;
@@ -386,6 +393,11 @@ final class SpeedProfile {
 
   // Asking.
 
+  /** Whether it rises, stays and falls. */
+  boolean isHump() {
+    return shape == Shape.HUMP;
+  }
+
   /** The speed to which it rises; behind or before a dip it may be below those at the ends. */
   double peak() {
     return peak;
@@ -400,6 +412,11 @@ final class SpeedProfile {
     return seconds;
   }
 
+  /** The time for which it is not steady. */
+  double changing() {
+    return shape == Shape.HUMP ? seconds - steady : seconds;
+  }
+
   /** Where along the length the peak is reached. */
   double peakFrom() {
     return peakFrom;
@@ -411,11 +428,98 @@ final class SpeedProfile {
   }
 
   /**
-   * How much time a mm more to go costs, in s/mm, if it has a peak within: 1 over the peak where
-   * the feed is steady there.
+   * How its time changes with the acceleration at its start, in s per mm/s², under a jerk limit.
    */
-  double pull() {
-    return pull;
+  double startSlope() {
+    return switch (shape) {
+      case HUMP -> humpSlope(from, fromAcceleration);
+      case RISE -> dentedSlope(from, fromAcceleration, to, toAcceleration, true);
+      case FALL -> -dentedSlope(to, -toAcceleration, from, -fromAcceleration, false);
+    };
+  }
+
+  /** How its time changes with the acceleration at its end, in s per mm/s², under a jerk limit. */
+  double endSlope() {
+    return switch (shape) {
+      case HUMP -> -humpSlope(to, -toAcceleration);
+      case RISE -> dentedSlope(from, fromAcceleration, to, toAcceleration, false);
+      case FALL -> -dentedSlope(to, -toAcceleration, from, -fromAcceleration, true);
+    };
+  }
+
+  /** How its slope changes with the acceleration at its start: exact where the feed is steady. */
+  double startBend() {
+    return bend(from, fromAcceleration);
+  }
+
+  /** How its slope changes with the acceleration at its end: exact where the feed is steady. */
+  double endBend() {
+    return bend(to, -toAcceleration);
+  }
+
+  private double bend(double speed, double rate) {
+    if (Double.isInfinite(jerk)) {
+      return 0;
+    }
+    double most = highestRate(jerk * (peak - speed) + rate * rate / 2, Math.abs(rate));
+    return 1.5 * most / (jerk * jerk * peak);
+  }
+
+  /**
+   * How the time of a hump changes with the acceleration at the foot of a ramp: by the time of that
+   * ramp, its peak held, less what the length that it takes costs.
+   */
+  private double humpSlope(double speed, double rate) {
+    if (Double.isInfinite(jerk)) {
+      return 0;
+    }
+    double most = highestRate(jerk * (peak - speed) + rate * rate / 2, rate);
+    if (most <= 0) {
+      return 0;
+    }
+    double first = (most - rate) / jerk;
+    double turned = speed + first * (rate + most) / 2;
+    return -first / most * (1 - pull * turned) - pull * first * first / 2;
+  }
+
+  private double highestRate(double square, double least) {
+    return square > acceleration * acceleration
+        ? acceleration
+        : Math.max(Math.sqrt(Math.max(0, square)), least);
+  }
+
+  /** The same of a rise, with the acceleration at its lower or at its higher end. */
+  private double dentedSlope(
+      double low, double lowRate, double high, double highRate, boolean atLow) {
+    double square =
+        jerk * (high - low) + dent * dent + (lowRate * lowRate - highRate * highRate) / 2;
+    double most = highestRate(square, Math.max(lowRate, dent));
+    if (most <= 0) {
+      return 0;
+    }
+    double first = (most - lowRate) / jerk;
+    double second = (most - dent) / jerk;
+    double third = (highRate - dent) / jerk;
+    double dented = high - third * (dent + highRate) / 2;
+    double risen = dented - second * (dent + most) / 2;
+    // What the dent gains in time and in length.
+    double sooner = 2 * (dent / most - 1) / jerk;
+    double shorter =
+        (2 * dent / most - 1) / jerk * risen
+            + second * dent / jerk
+            - second * second / 2
+            - dented / jerk;
+    double cost = shorter < 0 ? sooner / shorter : 0;
+    if (atLow) {
+      double turned = low + first * (lowRate + most) / 2;
+      return -first / most * (1 - cost * turned) - cost * first * first / 2;
+    }
+    double longer =
+        dented / jerk
+            - highRate / most / jerk * risen
+            - second * highRate / jerk
+            - third * third / 2;
+    return (1 - highRate / most) / jerk - cost * longer;
   }
 
   /** Where a dip behind its start is deepest; 0 without one. */
