@@ -40,11 +40,6 @@ final class SpeedProfile {
   private double peak;
   private double peakFrom;
   private double peakTo;
-
-  /**
-   * How much time a mm more to go costs, in s/mm, if it has a peak within: 1 over the peak where
-   * the feed is steady there.
-   */
   private double pull;
 
   // Of the ramp last looked at.
@@ -520,6 +515,14 @@ final class SpeedProfile {
             - second * highRate / jerk
             - third * third / 2;
     return (1 - highRate / most) / jerk - cost * longer;
+  }
+
+  /**
+   * How much time a mm more to go costs, in s/mm, if it has a peak within: 1 over the peak where
+   * the feed is steady there.
+   */
+  double pull() {
+    return pull;
   }
 
   /** Where a dip behind its start is deepest; 0 without one. */
