@@ -7,8 +7,9 @@ package hairline.checks.timing;
  *
  * <p>First a way is found whose acceleration is zero wherever a limit is touched (a knot); between
  * two knots the feed rises, stays and falls within one acceleration and jerk, those of the weakest
- * block on the way. Without a jerk limit that is the fastest plan there is. With one, acceleration
- * is then let run on through knots where that gains time ({@link KnotChain#runOn}).
+ * block on the way; without a jerk limit there is one wherever acceleration is limited otherwise
+ * behind, so that is the fastest plan there is. With one, acceleration is then let run on through
+ * knots where that gains time ({@link KnotChain#runOn}).
  *
  * <p>What the end of the last block seen does not slow down is final; the rest is planned again
  * with the blocks that follow. What was planned behind the final part stands until then, so that
@@ -23,6 +24,7 @@ final class FeedPlan {
   }
 
   private static final double PER_MINUTE = 60;
+  private static final double ROUNDING = 1e-9;
 
   /** Without progress this part of the blocks seen is taken as planned. */
   private static final int PART = 4;
@@ -221,7 +223,10 @@ final class FeedPlan {
       double way = seen.places[j] - seen.places[from];
       boolean above =
           speed > braking[j] || SpeedRamp.passes(speed, braking[j], way, acceleration, jerk);
-      if (!above && j < seen.count) {
+      // Where acceleration may jump, each stretch is gone up as its own limit allows.
+      boolean jumps =
+          j < seen.count && seen.changes(j) && Double.isInfinite(Math.min(jerk, seen.jerks[j]));
+      if (!above && !jumps && j < seen.count) {
         continue;
       }
       if (brakingKnot[j] != j) {
@@ -249,11 +254,15 @@ final class FeedPlan {
   private int cut() {
     int least = least();
     int last = chain.size() - 2;
+    while (last > 0 && isBraked(last)) {
+      last--;
+    }
     int at = chain.border(last);
+    int to = chain.border(last + 1);
     SpeedProfile way = chain.way(last);
     double start = seen.places[at];
     int border = at;
-    while (border + 1 < seen.count && seen.places[border + 1] - start <= way.peakTo()) {
+    while (border + 1 < to && seen.places[border + 1] - start <= way.peakTo()) {
       border++;
     }
     isSteady =
@@ -264,10 +273,22 @@ final class FeedPlan {
     if (isSteady) {
       return last + 1;
     }
-    if (at < least && least < seen.count && chain.divide(last, least)) {
+    while (at < least && chain.border(last + 1) <= least && last + 2 < chain.size()) {
+      last++;
+      at = chain.border(last);
+    }
+    if (at < least && least < chain.border(last + 1) && chain.divide(last, least)) {
       return last + 1;
     }
     return at > 0 ? last : last + 1;
+  }
+
+  /** Whether a knot is there only because braking for what follows is limited otherwise behind. */
+  private boolean isBraked(int knot) {
+    int border = chain.border(knot);
+    double speed = chain.speed(knot);
+    return speed < seen.limits[border] * (1 - ROUNDING)
+        && speed >= braking[border] * (1 - ROUNDING);
   }
 
   /** The same where nothing could be planned behind the knot that is kept. */

@@ -164,6 +164,88 @@ class FeedPlanAnswersTest {
     return pieces;
   }
 
+  /**
+   * Without a jerk limit the fastest plan is known in closed form: the speed at a border is the
+   * highest from which all that follows can be braked for, v² ≤ u² + 2 a s, and that can be reached
+   * from before; between borders it goes up to √(a s + (v² + u²)/2) or to the feed.
+   */
+  @Test
+  void withoutJerkEachMoveIsTheFastest() {
+    Random random = new Random(53);
+    for (int k = 0; k < 150; k++) {
+      List<Block> blocks = random(random, 0.0005, k % 3 == 0 ? 0.003 : 0.05, 40);
+      double[] accelerations = new double[blocks.size()];
+      for (int j = 0; j < accelerations.length; j++) {
+        accelerations[j] = k % 2 == 0 || random.nextBoolean() ? 2000 : 700;
+      }
+      List<PlannedMove> planned = plan(blocks, accelerations, 1000);
+      double[] speeds = fastest(blocks, accelerations);
+      // Braking from 5 mm/s takes 18 µm at 700 mm/s²; so many blocks are seen.
+      List<PlannedMove> near = plan(blocks, accelerations, 37);
+      for (int j = 0; j < blocks.size(); j++) {
+        double a = accelerations[j];
+        double v = speeds[j];
+        double u = speeds[j + 1];
+        double length = blocks.get(j).lengthMm;
+        double peak =
+            Math.min(blocks.get(j).cap, StrictMath.sqrt(a * length + (v * v + u * u) / 2));
+        double ramps = (2 * peak * peak - v * v - u * u) / (2 * a);
+        double seconds = (2 * peak - v - u) / a + (length - ramps) / peak;
+        PlannedMove move = planned.get(j);
+        assertThat(move.entryMmPerMin()).isCloseTo(v * 60, within(1e-6));
+        assertThat(move.exitMmPerMin()).isCloseTo(u * 60, within(1e-6));
+        assertThat(move.peakMmPerMin()).isCloseTo(peak * 60, within(1e-6));
+        assertThat(move.seconds()).isCloseTo(seconds, within(1e-9));
+        assertThat(near.get(j).seconds()).isCloseTo(seconds, within(1e-9));
+      }
+    }
+  }
+
+  private static List<PlannedMove> plan(List<Block> blocks, double[] accelerations, int lookAhead) {
+    List<PlannedMove> planned = new ArrayList<>();
+    FeedPlan plan = new FeedPlan(lookAhead);
+    for (int j = 0; j < accelerations.length; j++) {
+      Block b = blocks.get(j);
+      plan.add(b.lengthMm, b.cap, accelerations[j], FREE, b.corner, planned::add);
+    }
+    plan.rest(planned::add);
+    return planned;
+  }
+
+  private static double[] fastest(List<Block> blocks, double[] accelerations) {
+    int n = blocks.size();
+    double[] speeds = new double[n + 1];
+    for (int j = n - 1; j > 0; j--) {
+      Block b = blocks.get(j);
+      double limit = Math.min(b.corner, Math.min(b.cap, blocks.get(j - 1).cap));
+      double room = 2 * accelerations[j] * b.lengthMm;
+      speeds[j] = Math.min(limit, StrictMath.sqrt(speeds[j + 1] * speeds[j + 1] + room));
+    }
+    for (int j = 1; j < n; j++) {
+      double room = 2 * accelerations[j - 1] * blocks.get(j - 1).lengthMm;
+      speeds[j] = Math.min(speeds[j], StrictMath.sqrt(speeds[j - 1] * speeds[j - 1] + room));
+    }
+    return speeds;
+  }
+
+  /** As much as a control sees it can go at: v² = 2 a s of what lies ahead of it (exact). */
+  @ParameterizedTest
+  @ValueSource(ints = {4, 8, 20, 60})
+  void whatIsSeenIsUsed(int lookAhead) {
+    List<Block> blocks = new ArrayList<>();
+    for (int k = 0; k < 400; k++) {
+      blocks.add(new Block(0.001, 100, FREE));
+    }
+    List<PlannedMove> planned = plan(blocks, 2000, FREE, lookAhead);
+    double most = StrictMath.sqrt(2 * 2000 * 0.001 * (lookAhead + 1)) * 60;
+    double mean = 0;
+    for (PlannedMove move : planned.subList(100, 300)) {
+      assertThat(move.peakMmPerMin()).isLessThanOrEqualTo(most * (1 + 1e-9));
+      mean += move.meanMmPerMin() / 200;
+    }
+    assertThat(mean).isGreaterThan(0.8 * most);
+  }
+
   /** A cut where nothing changes changes nothing, so it shows the feed at any place of a move. */
   @Test
   void thePeakAndTheDipAreWhereThePlanTellsThem() {
@@ -207,7 +289,7 @@ class FeedPlanAnswersTest {
       List<Block> blocks = random(random, 0.02, 0.06, 60);
       for (double jerk : new double[] {FREE, 50_000}) {
         double all = seconds(plan(blocks, 2000, jerk, 1000));
-        assertThat(seconds(plan(blocks, 2000, jerk, 12))).isLessThan(all * 1.003);
+        assertThat(seconds(plan(blocks, 2000, jerk, 12))).isLessThan(all * 1.0005);
       }
     }
   }
