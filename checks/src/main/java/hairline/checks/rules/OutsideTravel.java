@@ -3,6 +3,7 @@ package hairline.checks.rules;
 import com.google.auto.service.AutoService;
 import hairline.checks.finding.Level;
 import hairline.checks.finding.Quantities;
+import hairline.checks.motion.Arc;
 import hairline.checks.motion.Axis;
 import hairline.checks.motion.Event.CoordinateTooLarge;
 import hairline.checks.motion.Extent;
@@ -51,6 +52,11 @@ public final class OutsideTravel implements Rule {
           new MachineAxis(Axis.X, MachineKeys.TRAVEL_X, Offset::x),
           new MachineAxis(Axis.Y, MachineKeys.TRAVEL_Y, Offset::y),
           new MachineAxis(Axis.Z, MachineKeys.TRAVEL_Z, Offset::z));
+
+  private static final double MM_PER_PM = 1e-9;
+
+  /** More than figures of an arc in double precision differ from the exact ones. */
+  private static final double ROUNDING_MM = 1e-3;
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
@@ -116,22 +122,40 @@ public final class OutsideTravel implements Rule {
     if (!moves(move, axis)) {
       return;
     }
+    if (!shifts.find(move)) {
+      return;
+    }
     // A straight move reaches farthest at its ends, and its start was the end of another.
     long lowest = move.to().get(axis);
     long highest = lowest;
-    if (move.arc().isPresent()) {
+    if (move.arc().isPresent() && !isCircleWithin(move, shifts, travel)) {
       Extent extent = Extent.of(move, axis).orElse(new Extent(lowest, highest));
       lowest = extent.lowest();
       highest = extent.highest();
-    }
-    if (!shifts.find(move)) {
-      return;
     }
     if (sum(lowest, shifts.pm) < travel.lo().pm()) {
       speak(context, move, shifts, lowest, travel.lo().pm());
     } else if (sum(highest, shifts.pm) > travel.hi().pm()) {
       speak(context, move, shifts, highest, travel.hi().pm());
     }
+  }
+
+  /**
+   * Whether even the whole circle of an arc lies within the travel: no arc of it leaves it then.
+   */
+  private static boolean isCircleWithin(Move move, Shifts shifts, LengthRange travel) {
+    Arc arc = move.arc().orElseThrow();
+    Optional<Modes.Plane> plane = move.modes().plane().value();
+    if (plane.isEmpty()) {
+      return false;
+    }
+    boolean first = plane.get().first() == shifts.place.axis();
+    double centreMm = first ? arc.centreFirstMm() : arc.centreSecondMm();
+    double reachMm = Math.max(arc.startRadiusMm(), arc.endRadiusMm()) + ROUNDING_MM;
+    double shiftMm = shifts.pm * MM_PER_PM;
+    return turnsThrough(move, shifts.place.axis())
+        && centreMm - reachMm + shiftMm > travel.lo().pm() * MM_PER_PM
+        && centreMm + reachMm + shiftMm < travel.hi().pm() * MM_PER_PM;
   }
 
   /** The sum, or where it is beyond a long the last that one holds: outside of any travel too. */
