@@ -1,7 +1,6 @@
 package hairline.checks.cutting;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -181,7 +180,7 @@ public record ToolBeam(List<Segment> segments) {
    */
   public Stress largestStress(double forceAtMm) {
     return stresses(forceAtMm).stream()
-        .max(Comparator.comparingDouble(Stress::mPaPerN))
+        .max((one, other) -> Double.compare(one.mPaPerN(), other.mPaPerN()))
         .orElseThrow();
   }
 

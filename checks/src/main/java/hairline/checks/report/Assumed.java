@@ -3,7 +3,6 @@ package hairline.checks.report;
 import hairline.checks.finding.Assumption;
 import hairline.checks.finding.ProgramResult;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -22,7 +21,8 @@ final class Assumed {
 
   /** The items in the order of their keys. */
   static List<String> items(ProgramResult result) {
-    Map<Shared, TreeSet<Integer>> tools = new TreeMap<>(Comparator.comparing(Shared::toString));
+    Map<Shared, TreeSet<Integer>> tools =
+        new TreeMap<>((one, other) -> one.toString().compareTo(other.toString()));
     List<String> items = new ArrayList<>();
     for (Assumption assumption : result.assumptions()) {
       Matcher tool = TOOL_KEY.matcher(assumption.what());

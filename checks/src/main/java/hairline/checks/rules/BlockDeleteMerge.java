@@ -5,8 +5,8 @@ import hairline.checks.finding.Collector;
 import hairline.checks.finding.Finding;
 import hairline.checks.finding.Finding.BlockDelete;
 import hairline.checks.finding.ProgramResult;
+import hairline.checks.motion.Place;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -48,10 +48,14 @@ final class BlockDeleteMerge {
     whenOn.stream()
         .filter(budget -> !off.contains(budget))
         .forEach(budget -> all.add(new ProgramResult.Budget(budget, BlockDelete.ONLY_ON)));
-    Comparator<ProgramResult.Budget> byPlace =
-        Comparator.comparingInt((ProgramResult.Budget b) -> b.step().step().at().file())
-            .thenComparingInt(b -> b.step().step().at().line());
-    return all.stream().sorted(byPlace).toList();
+    return all.stream().sorted(BlockDeleteMerge::byPlace).toList();
+  }
+
+  private static int byPlace(ProgramResult.Budget one, ProgramResult.Budget other) {
+    Place place = one.step().step().at();
+    Place otherPlace = other.step().step().at();
+    int files = Integer.compare(place.file(), otherPlace.file());
+    return files != 0 ? files : Integer.compare(place.line(), otherPlace.line());
   }
 
   private static Finding only(Finding finding, BlockDelete which) {

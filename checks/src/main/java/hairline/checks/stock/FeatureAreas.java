@@ -5,7 +5,6 @@ import hairline.checks.setup.Feature;
 import hairline.checks.setup.Length;
 import hairline.checks.setup.LengthRange;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -76,7 +75,7 @@ final class FeatureAreas {
 
   FeatureAreas(List<Feature> features) {
     features.forEach(feature -> areas.add(Area.of(feature)));
-    areas.sort(Comparator.comparingDouble(Area::size));
+    areas.sort((one, other) -> Double.compare(one.size(), other.size()));
   }
 
   /** The feature in which a move lies. */

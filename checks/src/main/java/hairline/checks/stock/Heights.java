@@ -2,7 +2,6 @@ package hairline.checks.stock;
 
 import hairline.checks.motion.Move;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalLong;
 
@@ -10,13 +9,6 @@ import java.util.OptionalLong;
 final class Heights {
   private static final double PM_PER_MM = 1e9;
   private static final int CELLS_WIDE = 2;
-
-  /** Equal heights: exact ones first, then in the order of their levels. */
-  private static final Comparator<StepDown> LARGEST_FIRST =
-      Comparator.comparingLong(StepDown::storedPm)
-          .thenComparing(StepDown::exact)
-          .reversed()
-          .thenComparingInt(StepDown::overLevelId);
 
   private static final int CELLS_LONG = 4;
 
@@ -37,6 +29,13 @@ final class Heights {
    * A patch counts when it is an eighth of the smallest tool wide and a quarter of it long, or half
    * as wide and half as long as all that the move took.
    */
+  /** Equal heights: exact ones first, then in the order of their levels. */
+  private static int largestFirst(StepDown one, StepDown other) {
+    int order = Long.compare(other.storedPm(), one.storedPm());
+    order = order != 0 ? order : Boolean.compare(other.exact(), one.exact());
+    return order != 0 ? order : Integer.compare(one.overLevelId(), other.overLevelId());
+  }
+
   private boolean meaningful(Extent patch, Removed found) {
     return patch.cells > 0
         && patch.width(cell) >= Math.min(CELLS_WIDE * cell, found.all().width(cell) / 2)
@@ -52,7 +51,7 @@ final class Heights {
       }
     }
     if (heights.size() > 1) {
-      heights.sort(LARGEST_FIRST);
+      heights.sort(Heights::largestFirst);
     }
     return heights;
   }

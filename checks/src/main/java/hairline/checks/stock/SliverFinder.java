@@ -1,7 +1,6 @@
 package hairline.checks.stock;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
 
@@ -86,7 +85,11 @@ final class SliverFinder {
       }
       runsBehind(tile, rows, runs);
     }
-    runs.sort(Comparator.comparingInt(Run::line).thenComparingInt(Run::from));
+    runs.sort(
+        (one, other) -> {
+          int lines = Integer.compare(one.line(), other.line());
+          return lines != 0 ? lines : Integer.compare(one.from(), other.from());
+        });
     List<List<Run>> open = new ArrayList<>();
     int k = 0;
     while (k < runs.size()) {

@@ -1,7 +1,6 @@
 package hairline.checks.stock;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -97,16 +96,10 @@ final class StepFinder {
   Map<Border, Length> find() {
     HeightGrid.Tile[] tiles = grid.tiles();
     alongRow = true;
-    Arrays.sort(
-        tiles,
-        Comparator.<HeightGrid.Tile>comparingInt(tile -> tile.row)
-            .thenComparingInt(tile -> tile.column));
+    Arrays.sort(tiles, TileRows::byRow);
     walk(tiles);
     alongRow = false;
-    Arrays.sort(
-        tiles,
-        Comparator.<HeightGrid.Tile>comparingInt(tile -> tile.column)
-            .thenComparingInt(tile -> tile.row));
+    Arrays.sort(tiles, TileRows::byColumn);
     walk(tiles);
     return borders;
   }

@@ -4,7 +4,6 @@ import hairline.checks.motion.Event;
 import hairline.checks.setup.Feature;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -56,12 +55,23 @@ final class StepReport {
       }
     }
     found.sort(
-        Comparator.comparingInt((StepFound step) -> step.later().levelId())
-            .thenComparingInt(step -> step.earlier().levelId())
-            .thenComparingInt(this::featureIndex));
+        (one, other) -> {
+          int order = Integer.compare(one.later().levelId(), other.later().levelId());
+          order =
+              order != 0
+                  ? order
+                  : Integer.compare(one.earlier().levelId(), other.earlier().levelId());
+          return order != 0 ? order : Integer.compare(featureIndex(one), featureIndex(other));
+        });
     lost.sort(
-        Comparator.comparingInt((StepLost step) -> step.later().levelId())
-            .thenComparingInt(step -> step.upper().levelId() + step.lower().levelId()));
+        (one, other) -> {
+          int later = Integer.compare(one.later().levelId(), other.later().levelId());
+          return later != 0 ? later : Integer.compare(ids(one), ids(other));
+        });
+  }
+
+  private static int ids(StepLost step) {
+    return step.upper().levelId() + step.lower().levelId();
   }
 
   private int featureIndex(StepFound step) {

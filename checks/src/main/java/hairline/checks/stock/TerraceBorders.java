@@ -1,7 +1,6 @@
 package hairline.checks.stock;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.Map;
@@ -84,9 +83,7 @@ final class TerraceBorders {
     walk(
         Arrays.stream(order)
             .boxed()
-            .sorted(
-                Comparator.comparingInt((Integer t) -> rows.tile(t).column)
-                    .thenComparingInt(t -> rows.tile(t).row))
+            .sorted((one, other) -> TileRows.byColumn(rows.tile(one), rows.tile(other)))
             .mapToInt(Integer::intValue)
             .toArray());
     for (int b = 0; b < rows.blocks(); b++) {

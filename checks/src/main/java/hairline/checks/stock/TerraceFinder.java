@@ -2,7 +2,6 @@ package hairline.checks.stock;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 
@@ -358,8 +357,12 @@ final class TerraceFinder {
       order.add(k);
     }
     order.sort(
-        Comparator.comparingInt((Integer k) -> measured[k].fromRow)
-            .thenComparingInt(k -> measured[k].firstColumn));
+        (one, other) -> {
+          int rows = Integer.compare(measured[one].fromRow, measured[other].fromRow);
+          return rows != 0
+              ? rows
+              : Integer.compare(measured[one].firstColumn, measured[other].firstColumn);
+        });
     int[] ids = new int[measured.length];
     for (int place = 0; place < ids.length; place++) {
       ids[order.get(place)] = place + 1;
@@ -391,7 +394,7 @@ final class TerraceFinder {
     }
     TerraceArea[] areas = new TerraceArea[measured.length];
     for (int k = 0; k < areas.length; k++) {
-      neighbours.get(k).sort(Comparator.comparingInt(TerraceArea.Neighbour::id));
+      neighbours.get(k).sort((one, other) -> Integer.compare(one.id(), other.id()));
       areas[ids[k] - 1] = area(measured[k], ids[k], neighbours.get(k), borders.beside(k));
     }
     return List.of(areas);

@@ -1,7 +1,6 @@
 package hairline.checks.stock;
 
 import java.util.Arrays;
-import java.util.Comparator;
 
 /**
  * The tiles of a grid in the order of rows, and the uncut stock between them as few rectangles: the
@@ -23,14 +22,23 @@ final class TileRows {
   private final int low;
   private final int high;
 
+  /** The order of tiles by row, then by column. */
+  static int byRow(HeightGrid.Tile one, HeightGrid.Tile other) {
+    int rows = Integer.compare(one.row, other.row);
+    return rows != 0 ? rows : Integer.compare(one.column, other.column);
+  }
+
+  /** The order of tiles by column, then by row. */
+  static int byColumn(HeightGrid.Tile one, HeightGrid.Tile other) {
+    int columns = Integer.compare(one.column, other.column);
+    return columns != 0 ? columns : Integer.compare(one.row, other.row);
+  }
+
   TileRows(HeightGrid grid, boolean stock) {
     this.grid = grid;
     this.stock = stock;
     this.tiles = grid.tiles();
-    Arrays.sort(
-        tiles,
-        Comparator.<HeightGrid.Tile>comparingInt(tile -> tile.row)
-            .thenComparingInt(tile -> tile.column));
+    Arrays.sort(tiles, TileRows::byRow);
     int[] found = new int[tiles.length + 1];
     int count = 0;
     for (int t = 0; t < tiles.length; t++) {

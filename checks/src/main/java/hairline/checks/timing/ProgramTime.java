@@ -2,7 +2,6 @@ package hairline.checks.timing;
 
 import hairline.checks.motion.Place;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +47,7 @@ public final class ProgramTime {
         unbounded |= gap.gap().cause().unbounded();
       }
     }
-    since.sort(Comparator.comparingLong(Numbered::number));
+    since.sort((one, other) -> Long.compare(one.number(), other.number()));
     double atMostSeconds =
         unbounded
             ? Double.POSITIVE_INFINITY
