@@ -3,7 +3,6 @@ package hairline.checks.stock;
 import hairline.checks.motion.Axis;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.jspecify.annotations.Nullable;
 
 /**
  * How a move engages its material from the side.
@@ -42,15 +41,13 @@ record Engagement(
     private final HeightGrid grid;
     private final PathIndex index;
     private final double cell;
-    private final double perCell;
-    private final Removed rim;
+    private final AheadRim ahead;
 
     Finder(HeightGrid grid, PathIndex index) {
       this.grid = grid;
       this.index = index;
       this.cell = grid.cellPm();
-      this.perCell = 1 / cell;
-      this.rim = new Removed(grid.cellPm());
+      this.ahead = new AheadRim(grid);
     }
 
     /**
@@ -61,7 +58,7 @@ record Engagement(
     Engagement atLevel(Path path, Cutter cutter, Removed found, Optional<StockModel.Box> box) {
       boolean brief = path.planLength() < 4 * cell;
       if (brief && cutter.flat()) {
-        lookAhead(path, cutter, found);
+        ahead.addTo(path, cutter, found);
       }
       Extent taken = taken(path, cutter, found);
       boolean thin = taken.cells == 0 || taken.across() < 2 * cell;
@@ -101,62 +98,6 @@ record Engagement(
           cutter.radiusPm(),
           path.z0,
           path.level());
-    }
-
-    // Material in front.
-
-    /**
-     * Adds what stands within a cell ahead of the end: a short move may reach no new cell's centre
-     * though it cuts. Only where something stands within 60° of the direction of travel; further to
-     * the side it may be the wall that the tool slides along.
-     */
-    private void lookAhead(Path path, Cutter cutter, Removed found) {
-      double[] u = path.direction(1);
-      double radius = cutter.radiusPm();
-      double outer = radius + cell;
-      rim.clear();
-      rim.alongLine((double) path.x1, (double) path.y1, u[0], u[1], 0, 0);
-      boolean ahead = false;
-      HeightGrid.@Nullable Tile tile = null;
-      int lastRow = grid.index(path.y1 + outer);
-      for (int row = grid.index(path.y1 - outer); row <= lastRow; row++) {
-        double dy = grid.centre(row) - path.y1;
-        double wide2 = outer * outer - dy * dy;
-        if (wide2 < 0 || Math.abs(u[0]) * Math.sqrt(wide2) + dy * u[1] <= 0) {
-          continue;
-        }
-        double wide = Math.sqrt(wide2);
-        // To a cell at either end: what counts is told by the cells' centres.
-        int last = (int) Math.floor((path.x1 + wide) * perCell);
-        int first = (int) Math.floor((path.x1 - wide) * perCell);
-        for (int column = first; column <= last; column++) {
-          double dx = grid.centre(column) - path.x1;
-          double distance2 = dx * dx + dy * dy;
-          if (distance2 <= radius * radius) {
-            // Skip to the far side of the tool.
-            double in = Math.sqrt(radius * radius - dy * dy);
-            column = Math.max(column, (int) Math.floor((path.x1 + in - cell) * perCell));
-            continue;
-          }
-          double forward = dx * u[0] + dy * u[1];
-          if (distance2 > outer * outer || forward <= 0) {
-            continue;
-          }
-          if (tile == null || !tile.holds(column, row)) {
-            tile = grid.find(column >> HeightGrid.SHIFT, row >> HeightGrid.SHIFT);
-          }
-          long height = tile == null ? grid.height(column, row) : grid.height(tile, column, row);
-          if (height > path.z1) {
-            rim.add(grid.id(column, row), height, path.z1, row, column, column);
-            ahead |= forward * forward >= distance2 / 4;
-          } else if (height == HeightGrid.LOST_HEIGHT) {
-            rim.lost();
-          }
-        }
-      }
-      if (ahead) {
-        found.add(rim);
-      }
     }
 
     // Spring passes and strips narrower than a cell.

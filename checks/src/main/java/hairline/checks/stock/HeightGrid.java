@@ -174,6 +174,11 @@ final class HeightGrid {
       return true;
     }
 
+    /** Whether no cell of a block stands above a height; not for even tiles. */
+    boolean liesUpTo(int block, long z) {
+      return tops[block] <= z || (topIds[block] == STALE && refreshUpTo(block, z));
+    }
+
     private static int firstPlace(int block) {
       return (block >> BLOCKS_SHIFT << (BLOCK_SHIFT + SHIFT))
           | (block & (BLOCKS - 1)) << BLOCK_SHIFT;

@@ -216,9 +216,24 @@ final class Removed {
     double across = across(dx, dy);
     stations.cell(along, across);
     tell(row, column, column, down, true);
+    cover(id, height, tip, along, across);
+  }
+
+  /** Notes one cell as surface under the move, as {@link #add}. */
+  void addCell(int id, long height, long floor, int row, int column) {
+    if (arc || id == HeightGrid.VIRGIN || (entryId != 0 && id == entryId)) {
+      add(id, height, floor, row, column, column);
+      return;
+    }
+    double dx = (column + 0.5) * cell - originX;
+    double dy = (row + 0.5) * cell - originY;
+    cover(id, height, floor, along(dx, dy), across(dx, dy));
+  }
+
+  private void cover(int id, long height, long floor, double along, double across) {
     int k = find(id < 0 ? Cut.NO_LEVEL : id, height);
-    if (height - tip > deepest[k]) {
-      deepest[k] = height - tip;
+    if (height - floor > deepest[k]) {
+      deepest[k] = height - floor;
     }
     extents.get(k).cover(across);
     all.cover(across);

@@ -174,6 +174,63 @@ class CarverProperties {
     assertThat(quick.grid.tiles()).hasSameSizeAs(plain.grid.tiles());
   }
 
+  /** Against every cell about the end of the move; what is lost in places is told as well. */
+  @Property(tries = 150)
+  void theRimAheadIsThatOfItsCells(
+      @ForAll("cutter") Cutter any, @ForAll("steps") List<Step> steps, @ForAll boolean losing) {
+    Cutter cutter = new Cutter(ToolShape.FLAT, any.radiusPm(), 0, 0);
+    Surface surface = HeightGridProperties.surface();
+    AheadRim ahead = new AheadRim(surface.grid);
+    Removed found = new Removed(CELL);
+    Removed quickly = new Removed(CELL);
+    Removed plainly = new Removed(CELL);
+    List<Path> paths = paths(steps);
+    for (int k = 0; k < paths.size(); k++) {
+      Path path = paths.get(k);
+      if (losing && k % 20 == 19) {
+        surface.lose(path, cutter.radiusPm() / 2);
+        continue;
+      }
+      int id = steps.get(k % steps.size()).id;
+      surface.cut(path, cutter, id, Cut.NO_LEVEL, found);
+      if (path.level() && path.movesInPlan()) {
+        quickly.begin(path.planLength(), cutter);
+        plainly.begin(path.planLength(), cutter);
+        ahead.addTo(path, cutter, quickly);
+        addRimByCells(surface.grid, path, cutter, plainly);
+        assertThat(words(path, cutter, quickly)).isEqualTo(words(path, cutter, plainly));
+      }
+    }
+  }
+
+  private static void addRimByCells(HeightGrid grid, Path path, Cutter cutter, Removed found) {
+    double[] u = path.direction(1);
+    double outer = cutter.radiusPm() + CELL;
+    Removed rim = new Removed(CELL);
+    rim.alongLine((double) path.x1, (double) path.y1, u[0], u[1], 0, 0);
+    boolean ahead = false;
+    for (int row = grid.index(path.y1 - outer) - 1; row <= grid.index(path.y1 + outer); row++) {
+      for (int i = grid.index(path.x1 - outer) - 1; i <= grid.index(path.x1 + outer); i++) {
+        double dx = grid.centre(i) - path.x1;
+        double dy = grid.centre(row) - path.y1;
+        double distance = Math.sqrt(dx * dx + dy * dy);
+        double forward = dx * u[0] + dy * u[1];
+        if (distance > cutter.radiusPm() && distance <= outer && forward > 0) {
+          long height = grid.height(i, row);
+          if (height > path.z1) {
+            rim.add(grid.id(i, row), height, path.z1, row, i, i);
+            ahead |= forward >= distance / 2;
+          } else if (height == HeightGrid.LOST_HEIGHT) {
+            rim.lost();
+          }
+        }
+      }
+    }
+    if (ahead) {
+      found.add(rim);
+    }
+  }
+
   @Example
   void aSecondPlungeTakesWhatTheFirstOneLeft() {
     Surface quick = HeightGridProperties.surface();
