@@ -5,6 +5,7 @@ import hairline.checks.finding.Level;
 import hairline.checks.finding.Quantities;
 import hairline.checks.motion.Axis;
 import hairline.checks.motion.Extent;
+import hairline.checks.motion.Modes.Plane;
 import hairline.checks.motion.Move;
 import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
@@ -47,7 +48,9 @@ public final class RampTooSteep implements Rule {
               || !move.to().knowsXyz()) {
             return;
           }
-          if (UprightArc.is(move)) {
+          if (isArc(move) && move.arc().isEmpty() && mayFall(move)) {
+            context.notChecked("the circle of an arc is not known", cut.at());
+          } else if (UprightArc.is(move)) {
             judgeUpright(context, cut, cut.tool().get());
           } else if (goesDown(move)) {
             double flatMm = flatLengthMm(move);
@@ -58,6 +61,15 @@ public final class RampTooSteep implements Rule {
             }
           }
         });
+  }
+
+  /** Upright arcs fall somewhere wherever they end. */
+  private static boolean mayFall(Move move) {
+    return !move.modes().plane().is(Plane.XY) || move.to().zPm() < move.from().zPm();
+  }
+
+  private static boolean isArc(Move move) {
+    return move.kind() == Move.Kind.ARC_CW || move.kind() == Move.Kind.ARC_CCW;
   }
 
   /** An arc in the ZX or YZ plane: what counts is where it falls steepest in the material. */

@@ -199,4 +199,16 @@ class CommandsTest {
     assertThat(ran.err())
         .contains("the window is not installed", "hairline-viewer.jar", "viewer/target");
   }
+
+  @Test
+  void rulesStandBelowTheQuestionTheyBelongTo() {
+    String text = Ran.of("rules").out();
+    for (String heading : List.of("numbers", "steps", "chips", "warmth", "motion", "state")) {
+      assertThat(text.lines().filter(heading::equals)).as(heading).hasSize(1);
+    }
+    assertThat(text.indexOf("  chip-below-minimum "))
+        .isGreaterThan(text.indexOf("\n\nchips\n"))
+        .isPositive();
+    assertThat(text).as("no empty line before the first").doesNotStartWith("\n");
+  }
 }

@@ -2,6 +2,7 @@ package hairline.checks.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -13,7 +14,7 @@ class MessagesTest {
 
   /** What stands on standard error although nobody else flushes. */
   private String told(boolean verbose, Failed failed) {
-    Messages messages = new Messages(new PrintWriter(text, false));
+    Messages messages = new Messages(new PrintWriter(new BufferedWriter(text), false));
     messages.verbose(verbose);
     messages.tell(failed);
     return text.toString().replace(System.lineSeparator(), "\n");
@@ -49,8 +50,9 @@ class MessagesTest {
 
   @Test
   void sentencesThatAreNoFailuresShowNoControlCharacters() {
-    Messages messages = new Messages(new PrintWriter(text, false));
+    Messages messages = new Messages(new PrintWriter(new BufferedWriter(text), false));
     messages.note("written to a\u001b[31m.yaml");
+    assertThat(text.toString()).as("nobody else flushes").isNotEmpty();
     messages.tell("2 programs");
     assertThat(text.toString().replace(System.lineSeparator(), "\n"))
         .startsWith("hairline: written to a")

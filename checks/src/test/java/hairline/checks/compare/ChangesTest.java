@@ -138,6 +138,12 @@ class ChangesTest {
         "(none) | M72 | MEASURING | '' | M72 | 1",
         "G92 X0. | G92 X1. | SHIFT | G92 X0 | G92 X1 | 1",
         "M71 P1 | M71 P2 | WARM_UP | M71 P1 | M71 P2 | 1",
+        // What is not followed: the words are held against each other.
+        "G187 P1 | G187 P2 | NOT_UNDERSTOOD | G187 P1 | G187 P2 | 1",
+        "M98 P5000 | M98 P6000 | NOT_UNDERSTOOD | call of O5000 P5000 | call of O6000 P6000 | 1",
+        "G2 X10. R1. F9. | G2 X10. R2. F9. | NOT_UNDERSTOOD | F9 G2 R1 X10 | F9 G2 R2 X10 | 1",
+        "G0 G1 X3. F9. | G1 G2 X3. F9. | NOT_UNDERSTOOD | G0 with G1 | G1 with G2 | 4",
+        "M7 M8 | M8 | COOLANT | mist and flood | flood | 1",
         "G18 | G19 | STATE_AT_END | '' | '' | 1",
       })
   void whatIsOtherwiseIsNamed(
@@ -186,5 +192,11 @@ class ChangesTest {
     assertThat(path.largest().orElseThrow().after().orElseThrow().line()).isEqualTo(7);
     assertThat(path.before()).isEqualTo("X3 Y0 Z0");
     assertThat(path.after()).isEqualTo("X3 Y0.3 Z0");
+  }
+
+  @Test
+  void namesAreWordsForPeople() {
+    assertThat(Kind.LENGTH_OFFSET.words()).isEqualTo("length offset");
+    assertThat(Kind.FEED.words()).isEqualTo("feed");
   }
 }

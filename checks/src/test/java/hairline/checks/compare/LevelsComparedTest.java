@@ -270,14 +270,37 @@ class LevelsComparedTest {
   /** The point between, to a whole increment, lies 0.03 µm beside the oblique way. */
   @Test
   void aPointThatRoundingPutBesideTheWayIsNoOtherSurface() throws Exception {
-    String oblique = BEGIN + "G0 X-0.9 Y0.\nG1 Z-0.002 F100.\nX0.9 Y0.001\nG0 Z1.\n" + END;
-    String pieces = oblique.replace("X0.9 Y0.001", "X0.05 Y0.0005\nX0.9 Y0.001");
+    String oblique = BEGIN + "G0 X-0.9 Y0.\nG1 Z-0.002 F100.\nX0.9 Y0.3\nG0 Z1.\n" + END;
+    String pieces = oblique.replace("X0.9 Y0.3", "X0.05 Y0.1583\nX0.9 Y0.3");
     Comparison none = compare(oblique, pieces);
     assertThat(none.changes()).isEmpty();
     assertThat(none.surfaces()).isEmpty();
     assertThat(none.differ()).isFalse();
-    // By a whole increment it is another way.
-    assertThat(compare(oblique, pieces.replace("0.0005", "0.0006")).differ()).isTrue();
+    // Nor where it is cut at another feed.
+    Comparison slower = compare(oblique, pieces.replace("F100.", "F50."));
+    assertThat(slower.changes()).extracting(Change::kind).contains(Kind.FEED);
+    assertThat(slower.surfaces()).isEmpty();
+    assertThat(slower.differ()).isTrue();
+    // A way that lies elsewhere is told with all that it leaves.
+    Comparison elsewhere = compare(oblique, pieces.replace("Y0.1583", "Y0.1593"));
+    assertThat(elsewhere.changes()).extracting(Change::kind).contains(Kind.PATH);
+    assertThat(elsewhere.surfaces()).hasSize(1);
+  }
+
+  @Test
+  void whatIsFoundOftenerBecauseMovesWereDividedIsNotWorse() throws Exception {
+    String standing = LANES.replace("S30000 M3\n", "");
+    String divided = standing.replace("\nX2.\n", "\nX0.3\nX2.\n");
+    Comparison same = compare(standing, divided);
+    assertThat(same.before().findings())
+        .extracting(f -> f.rule())
+        .contains("spindle-stopped-in-cut");
+    assertThat(same.newFindings()).isFalse();
+    // The same where anything else of that operation differs.
+    assertThat(compare(standing, divided.replace("F100.", "F90.")).newFindings()).isTrue();
+    // Or under another sheet.
+    String sheet = SHEET.replace("number: 4, shape: flat,", "number: 4, shape: ball,");
+    assertThat(compare(standing, divided, SHEET, sheet).newFindings()).isTrue();
   }
 
   @Test

@@ -22,6 +22,9 @@ class WorstOfManyTest {
         "tools-share-step | speaks-twice.nc | 21",
         "surface-speed-off | speaks-ball-twice.nc | 14",
         "surface-speed-off | speaks-fast-twice.nc | 14",
+        "blend-exceeds-step | speaks-twice.nc | 14",
+        "wall-left | speaks-two.nc | 18",
+        "step-below-smallest | speaks-two.nc | 14",
         "spindle-not-up-to-speed | speaks-twice.nc | 10",
       })
   void standsInTheLine(String rule, String file, int line) {

@@ -1,0 +1,19 @@
+%
+O1 (what one operation takes by 0.03 um and cuts off is no step of the next, which has two of 0.06 um)
+G21 G90 G17 G94
+G54
+T3 M6
+G43 H3
+S30000 M3
+G0 X-2.1 Y0. Z1.
+Z-0.00003 (hairline: accept digits-below-resolution: it is the point here)
+G1 X2.1 F100.
+S20000
+G1 Z-0.00006 (hairline: accept digits-below-resolution: it is the point here) ; expect move-lost-in-rounding warning: a move of Z -0.03 µm is stored as none, resolution 0.1 µm
+X-2.1
+Z-0.00012 (hairline: accept digits-below-resolution: it is the point here)
+X2.1 ; expect step-uneven-after-rounding warning: steps of 0.06 µm as written are stored as 0 µm, then 0.1 µm && the step before begins at line 13
+G0 Z1.
+M5
+M30
+%
