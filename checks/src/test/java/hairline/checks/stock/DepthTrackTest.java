@@ -76,6 +76,19 @@ class DepthTrackTest {
     assertThat(told(track.largest(4))).containsExactly(tuple(0.0, 4.0, 30L));
   }
 
+  /** 5 mm in the direction (3, 4), from (1, 2): its middle is 2.5 mm from the start. */
+  @Test
+  void aLineAcrossBothAxes() {
+    track.begin(line(1, 2, 4, 6));
+    cell(1 + 1.5 - 0.4, 2 + 2 + 0.3, 20);
+    cell(1 + 2.7 + 0.4, 2 + 3.6 - 0.3, 40);
+    cell(1 - 0.6, 2 - 0.8, 99);
+    cell(1 + 3.6, 2 + 4.8, 98);
+    assertThat(told(track.stretches(5)))
+        .containsExactly(
+            tuple(0.0, 2.0, 0L), tuple(2.0, 3.0, 20L), tuple(3.0, 4.0, 0L), tuple(4.0, 5.0, 40L));
+  }
+
   /** What the front of the tool took beyond the end belongs to the move that goes on from there. */
   @Test
   void whatIsTakenAheadBelongsToTheNextMove() {
@@ -160,6 +173,25 @@ class DepthTrackTest {
     List<DepthStretch> back = track.stretches(length);
     assertThat(told(back).stream().map(t -> t.toList().get(2))).containsExactly(0L, 40L, 0L);
     assertThat(back.get(1).fromMm()).isCloseTo(length - length / 15 * 4, within(1e-9));
+  }
+
+  /** Three quarters of a turn from −45°: 180° lies on it, 250° is beyond, −60° is before. */
+  @Test
+  void aLongArcKnowsWhatIsBeforeItAndBeyond() {
+    double r = 10 / StrictMath.sqrt(2);
+    double length = 10 * Math.PI * 1.5;
+    Arc arc = new Arc(3, 4, 10, 10, 1.5 * Math.PI, false);
+    track.begin(path(3 + r, 4 - r, 3 - r, 4 - r, Optional.of(arc)));
+    at(180, 40);
+    at(250, 50);
+    at(-60, 60);
+    List<DepthStretch> told = track.stretches(length);
+    assertThat(told(told).stream().map(t -> t.toList().get(2))).containsExactly(0L, 40L, 0L);
+    // 225° of 270° are done there.
+    assertThat(told.get(1).toMm()).isCloseTo(length * 225 / 270, within(1.01));
+    // What lies beyond it belongs to the line that goes on; what lies before it to none.
+    track.begin(line(3 - r, 4 - r, 3 + r, 4 - r));
+    assertThat(told(track.largest(2 * r))).containsExactly(tuple(0.0, 2 * r, 50L));
   }
 
   private void at(double degrees, long depth) {

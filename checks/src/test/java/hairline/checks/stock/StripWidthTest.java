@@ -100,4 +100,25 @@ class StripWidthTest {
     assertThat(extent.cells).isEqualTo(7);
     assertThat(extent.length(1)).isCloseTo(7.0 / 4, within(1e-12));
   }
+
+  /**
+   * Cells of 2: 4 on the left from 8 to 14, one on the right, 8 and 2 wide; 10 cells are 5 long.
+   */
+  @Test
+  void widthsAndLengthsAreInTheUnitOfTheCells() {
+    for (double across : new double[] {10, 8, 14, 12, -9}) {
+      extent.cover(across);
+    }
+    extent.cover(4, 8, 14);
+    extent.cover(1, -9, -9);
+    assertThat(extent.width(2)).isEqualTo(8);
+    assertThat(extent.length(2)).isEqualTo(5);
+    // Between 1 and −1 there is no cell of 2 missing.
+    Extent joined = new Extent();
+    joined.clear();
+    joined.cover(2, 1, 3);
+    joined.cover(2, -3, -1);
+    assertThat(joined.width(2)).isEqualTo(8);
+    assertThat(joined.width(1)).isEqualTo(3);
+  }
 }
