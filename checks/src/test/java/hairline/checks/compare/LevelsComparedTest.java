@@ -1,6 +1,7 @@
 package hairline.checks.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.entry;
 import static org.assertj.core.api.Assertions.within;
 
 import hairline.checks.compare.Change.Kind;
@@ -221,6 +222,17 @@ class LevelsComparedTest {
     Comparison gone = compare(more, LANES);
     assertThat(told(gone, Kind.LEVEL)).hasSize(1).first().asString().startsWith("-8 µm → , 20:4");
     assertThat(gone.newFindings()).isFalse();
+  }
+
+  @Test
+  void anOperationIsCalledByItsToolAndSpeed() throws Exception {
+    String two = BEGIN + FIRST + "T4 M6\nG0 X-3. Y-3. Z2.\n" + END;
+    Comparison comparison = compare(LANES, two);
+    assertThat(comparison.titlesBefore()).containsExactly(entry(1, "tool 3 at 30000 rpm"));
+    assertThat(comparison.titles())
+        .containsExactly(entry(1, "tool 3 at 30000 rpm"), entry(2, "tool 4"));
+    assertThat(compare(LANES, "G21 G90\nG0 X1.\nM30\n").titles())
+        .containsExactly(entry(1, "no known tool"));
   }
 
   @Test
