@@ -264,6 +264,11 @@ class FeedPlanAnswersTest {
           assertThat(before.exitMmPerMin())
               .isCloseTo(move.lowestMmPerMin(), within(0.002 * move.lowestMmPerMin()));
         }
+        // Nowhere on the way is it slower or faster than that.
+        for (double share = 0.08; share < 1; share += 0.12) {
+          double there = plan(cut(blocks, i, share), 2000, 50_000, 1000).get(i).exitMmPerMin();
+          assertThat(there).isBetween(0.998 * move.lowestMmPerMin(), 1.002 * move.peakMmPerMin());
+        }
         for (double share : new double[] {move.peakFromShare(), move.peakToShare()}) {
           if (share > 0.001 && share < 0.999) {
             peaks++;
