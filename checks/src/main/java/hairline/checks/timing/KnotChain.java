@@ -14,7 +14,7 @@ import java.util.Arrays;
  * after each step, so the chain is a plan at any time.
  */
 final class KnotChain {
-  private static final int MOST_ROUNDS = 3;
+  private static final int MOST_ROUNDS = 6;
 
   /** Gains below this part of the time are left. */
   private static final double WORTH = 5e-4;
@@ -479,15 +479,15 @@ final class KnotChain {
       return false;
     }
     double before = start;
-    double most = seen.acceleration(borders[k]);
-    double slope = slope(k);
-    double bend = bend(k);
     double changing = changing(k);
+    double most = mostAcceleration(k);
+    double longest = LONGEST_STEP * scales[k];
+    double slope = slope(k);
+    double step = step(k, slope);
     int knots = count;
     int failed = 0;
-    for (int tries = 0; tries < EASES && failed < EASES / 2; tries++) {
-      double longest = LONGEST_STEP * scales[k];
-      double step = Math.max(-longest, Math.min(longest, -slope / bend));
+    for (int tries = 0; tries < EASES && failed < EASES - 1; tries++) {
+      step = Math.max(-longest, Math.min(longest, step));
       double next = Math.max(-most, Math.min(most, accelerations[k] + step));
       step = next - accelerations[k];
       if (!(-slope * step / 2 > EASED_WORTH * changing)) {
@@ -499,10 +499,11 @@ final class KnotChain {
           break;
         }
         double turned = slope(k);
-        bend = turned > slope == step > 0 ? (turned - slope) / step : bend;
+        double bend = (turned - slope) / step;
         slope = turned;
+        step = bend > 0 ? -slope / bend : -slope / bend(k);
       } else {
-        bend *= 4;
+        longest = Math.abs(step) / 4;
         failed++;
       }
     }
@@ -526,9 +527,32 @@ final class KnotChain {
     return settled[k - 1].endBend() + settled[k].startBend();
   }
 
-  /** The time for which the feed changes on the ways before and behind a knot. */
+  /** The time for which the feed changes towards a knot and away from it. */
   private double changing(int k) {
-    return settled[k - 1].changing() + settled[k].changing();
+    return settled[k - 1].endChanging() + settled[k].startChanging();
+  }
+
+  /**
+   * The change of acceleration that gains most, about. Where the feed was steady at the speed of
+   * the knot, it has to fall below that to gather way for the acceleration there: that costs 0.6869
+   * |a|³/(J² v) (exact, from the ramp down to a/√2 and up again).
+   */
+  private double step(int k, double slope) {
+    double bend = bend(k);
+    SpeedProfile falling = slope < 0 ? settled[k - 1] : settled[k];
+    if (accelerations[k] != 0 || falling.peak() > speeds[k] * (1 + ROUNDING)) {
+      return -slope / bend;
+    }
+    double jerk = falling.jerk();
+    double cubic = 3 * 0.6869 / (jerk * jerk * speeds[k]);
+    double step = (Math.sqrt(bend * bend + 4 * cubic * Math.abs(slope)) - bend) / (2 * cubic);
+    return slope < 0 ? step : -step;
+  }
+
+  /** Up to v the acceleration a takes a²/2J of speed, which a knot may not lack. */
+  private double mostAcceleration(int k) {
+    double jerk = Math.min(settled[k - 1].jerk(), settled[k].jerk());
+    return Math.min(seen.acceleration(borders[k]), Math.sqrt(2 * jerk * speeds[k]));
   }
 
   /** Whether acceleration at a knot without any would gain enough. */
@@ -536,9 +560,9 @@ final class KnotChain {
     if (!found(k - 1) || !found(k)) {
       return true;
     }
-    double slope = Math.abs(slope(k));
-    double step = Math.min(LONGEST_STEP * scales[k], slope / bend(k));
-    return slope * step / 2 > EASED_WORTH * changing(k);
+    double slope = slope(k);
+    double step = Math.min(LONGEST_STEP * scales[k], Math.abs(step(k, slope)));
+    return Math.abs(slope) * step / 2 > EASED_WORTH * changing(k);
   }
 
   /**

@@ -51,6 +51,7 @@ final class SpeedProfile {
   // Of the one down from the peak, looked at before that up to it.
   private double downLength;
   private double downSeconds;
+  private double upSeconds;
 
   /** Down to this acceleration a rise takes back the one built up. */
   private double dent;
@@ -253,7 +254,8 @@ final class SpeedProfile {
   /** The hump with the ramps last looked at, which lead to this peak. */
   private void humpOf(double top) {
     steady = top > 0 ? Math.max(0, length - downLength - rampLength) / top : 0;
-    seconds = rampSeconds + steady + downSeconds;
+    upSeconds = rampSeconds;
+    seconds = upSeconds + steady + downSeconds;
     peak = top;
     peakFrom = Math.min(length, rampLength);
     peakTo = Math.max(peakFrom, length - downLength);
@@ -388,6 +390,10 @@ final class SpeedProfile {
 
   // Asking.
 
+  double jerk() {
+    return jerk;
+  }
+
   /** Whether it rises, stays and falls. */
   boolean isHump() {
     return shape == Shape.HUMP;
@@ -407,9 +413,14 @@ final class SpeedProfile {
     return seconds;
   }
 
-  /** The time for which it is not steady. */
-  double changing() {
-    return shape == Shape.HUMP ? seconds - steady : seconds;
+  /** The time from its start for which the feed changes. */
+  double startChanging() {
+    return shape == Shape.HUMP ? upSeconds : seconds;
+  }
+
+  /** The time to its end for which the feed changes. */
+  double endChanging() {
+    return shape == Shape.HUMP ? downSeconds : seconds;
   }
 
   /** Where along the length the peak is reached. */
