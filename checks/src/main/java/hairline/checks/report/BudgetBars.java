@@ -83,7 +83,8 @@ final class BudgetBars {
     int k = 0;
     for (StepBudget.Weighed weighed : budget.weighed()) {
       double width = weighed.shareOfError() / shares * budget.errorUm().typical() * perUm;
-      if (width <= 0) {
+      // No number where no part has a share: the whole error is nothing.
+      if (!(width > 0)) {
         continue;
       }
       out.raw("<rect class=\"").raw(STYLES[k % 2]).raw("\"");
