@@ -17,7 +17,9 @@ if exist "%HAIRLINE_LIB%\hairline-%HAIRLINE_VERSION%.jsa" set HAIRLINE_ARCHIVE="
 if exist "%HAIRLINE_LIB%\hairline-%HAIRLINE_VERSION%.aot" set HAIRLINE_ARCHIVE="-XX:AOTCache=%HAIRLINE_LIB%\hairline-%HAIRLINE_VERSION%.aot"
 rem One short program is checked before the better of Java's two compilers has earned its own time; ten times 16 MB.
 set "HAIRLINE_COMPILER=-XX:+TieredCompilation -XX:InlineSmallCode=500"
-if "%~3"=="" if not "%~z2"=="" if not exist "%~2\*" if %~z20 LEQ 167772160 set "HAIRLINE_COMPILER=-XX:TieredStopAtLevel=1"
+set "HAIRLINE_QUICK=-XX:TieredStopAtLevel=1 -XX:Tier3InvocationThreshold=400 -XX:Tier3MinInvocationThreshold=200"
+set "HAIRLINE_QUICK=%HAIRLINE_QUICK% -XX:Tier3CompileThreshold=4000 -XX:Tier3BackEdgeThreshold=10000 -XX:SurvivorRatio=20"
+if "%~3"=="" if not "%~z2"=="" if not exist "%~2\*" if %~z20 LEQ 167772160 set "HAIRLINE_COMPILER=%HAIRLINE_QUICK%"
 set "HAIRLINE_CLASSES=%HAIRLINE_LIB%\hairline.jar"
 set "HAIRLINE_LOG=-Xlog:all=error,cds*=off:stderr"
 if %HAIRLINE_MAJOR% GEQ 25 set "HAIRLINE_LOG=-Xlog:all=error,cds*=off,aot*=off:stderr"
@@ -29,7 +31,7 @@ set "HAIRLINE_COLLECTOR=-XX:+UseG1GC"
 if %HAIRLINE_MAJOR% GEQ 24 set "HAIRLINE_COLLECTOR=-XX:+UseG1GC --enable-native-access=ALL-UNNAMED --sun-misc-unsafe-memory-access=allow"
 if exist "%HAIRLINE_LIB%\hairline-viewer.jar" set "HAIRLINE_CLASSES=%HAIRLINE_CLASSES%;%HAIRLINE_LIB%\hairline-viewer.jar"
 :start
-"%HAIRLINE_JAVA%" -XX:+IgnoreUnrecognizedVMOptions %HAIRLINE_COLLECTOR% %HAIRLINE_COMPILER% -XX:-UsePerfData -Xlog:disable "%HAIRLINE_LOG%" %HAIRLINE_ARCHIVE% %HAIRLINE_JAVA_OPTS% -cp "%HAIRLINE_CLASSES%" hairline.checks.cli.Main %*
+"%HAIRLINE_JAVA%" -XX:+IgnoreUnrecognizedVMOptions %HAIRLINE_COLLECTOR% %HAIRLINE_COMPILER% -XX:-UsePerfData -Xlog:disable "%HAIRLINE_LOG%" -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 %HAIRLINE_ARCHIVE% %HAIRLINE_JAVA_OPTS% -cp "%HAIRLINE_CLASSES%" hairline.checks.cli.Main %*
 exit /b %ERRORLEVEL%
 
 :nojar

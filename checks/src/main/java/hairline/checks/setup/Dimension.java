@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
  * A kind of quantity, the units that fit it, and how a text becomes an exact number in the first of
@@ -67,11 +66,6 @@ enum Dimension {
   /** More digits than this say that the text is no measured or set value. */
   private static final int MOST_CHARACTERS = 40;
 
-  private static final Pattern QUANTITY =
-      Pattern.compile("([+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?)\\s*(.*)");
-  private static final Pattern LONG_EXPONENT = Pattern.compile("[eE][+-]?[0-9]{3}");
-  private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?[0-9]+,[0-9]+(?:[^0-9].*)?");
-
   private final String noun;
   private final List<Unit> units;
 
@@ -114,16 +108,49 @@ enum Dimension {
           "a quantity of " + trimmed.length() + " characters",
           "at most " + MOST_CHARACTERS + " characters are read");
     }
-    if (DECIMAL_COMMA.matcher(trimmed).matches()) {
+    Optional<BigDecimal> usual = usual(trimmed);
+    return usual.isPresent() ? usual.get() : any(trimmed);
+  }
+
+  /**
+   * A quantity as most are typed: digits, perhaps with a point, then a unit as it is spelt here. It
+   * needs no pattern; those take a good part of the start.
+   */
+  private Optional<BigDecimal> usual(String trimmed) {
+    int end = 0;
+    boolean point = false;
+    while (end < trimmed.length() && (isDigit(trimmed, end) || (isPoint(trimmed, end) && !point))) {
+      point |= isPoint(trimmed, end);
+      end++;
+    }
+    if (end == 0 || isPoint(trimmed, 0)) {
+      return Optional.empty();
+    }
+    BigDecimal number = new BigDecimal(trimmed.substring(0, end));
+    boolean blank = end < trimmed.length() && trimmed.charAt(end) == ' ';
+    return find(trimmed.substring(blank ? end + 1 : end))
+        .map(unit -> number.multiply(unit.factor()));
+  }
+
+  private static boolean isDigit(String text, int k) {
+    return text.charAt(k) >= '0' && text.charAt(k) <= '9';
+  }
+
+  private static boolean isPoint(String text, int k) {
+    return text.charAt(k) == '.';
+  }
+
+  private BigDecimal any(String trimmed) throws Misread {
+    if (Written.DECIMAL_COMMA.matcher(trimmed).matches()) {
       throw new Misread(
           "`" + trimmed + "` has a decimal comma",
           "the decimal sign is a point: `" + trimmed.replace(',', '.') + "`");
     }
-    Matcher matcher = QUANTITY.matcher(trimmed);
+    Matcher matcher = Written.QUANTITY.matcher(trimmed);
     if (!matcher.matches()) {
       throw new Misread("`" + trimmed + "` is not " + noun, "the key takes " + takes());
     }
-    if (LONG_EXPONENT.matcher(matcher.group(1)).find()) {
+    if (Written.LONG_EXPONENT.matcher(matcher.group(1)).find()) {
       throw new Misread(
           "`" + trimmed + "` has an exponent of more than two digits",
           "no quantity of a sheet is that large or that small");
@@ -160,7 +187,12 @@ enum Dimension {
   }
 
   private Optional<Unit> find(String unitName) {
-    return units.stream().filter(unit -> unit.name().equals(unitName)).findFirst();
+    for (Unit unit : units) {
+      if (unit.name().equals(unitName)) {
+        return Optional.of(unit);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The one spelling of the ways to write a unit: both micro signs, raised digits, dots. */
@@ -183,11 +215,23 @@ enum Dimension {
   }
 
   private String unitList() {
-    return units.stream().map(Unit::name).collect(Collectors.joining(", "));
+    return String.join(", ", units.stream().map(Unit::name).toList());
   }
 
   /** A number in the first unit, as a user would type it. */
   String format(BigDecimal number) {
     return this == NUMBER ? Numbers.plain(number) : Numbers.plain(number) + " " + firstUnit();
+  }
+
+  /**
+   * The ways to write a quantity; made when the first one is read that is not typed as most are.
+   */
+  private static final class Written {
+    private static final Pattern QUANTITY =
+        Pattern.compile("([+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?)\\s*(.*)");
+    private static final Pattern LONG_EXPONENT = Pattern.compile("[eE][+-]?[0-9]{3}");
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?[0-9]+,[0-9]+(?:[^0-9].*)?");
+
+    private Written() {}
   }
 }
