@@ -23,7 +23,7 @@ class FeedPlanAheadTest {
   private static final double FREE = Double.POSITIVE_INFINITY;
   private static final double BLOCK_TIME_S = 0.0004;
   private static final double PART = 1e-3;
-  private static final double PART_UNLIKE = 2e-2;
+  private static final double PART_UNLIKE = 5e-2;
   private static final int[] AHEAD = {1, 2, 3, 5, 8, 12, 20};
   private static final int ALL = 1000;
 
