@@ -1,6 +1,6 @@
 %
 O1 (no features on the sheet)
-G21 G90 G17 G94
+G21 G90 G17 G94 ; not checked cut-direction-mixed: job.features is not on the sheet
 G54
 T3 M6
 G43 H3

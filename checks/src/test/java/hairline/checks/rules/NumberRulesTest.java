@@ -98,4 +98,12 @@ class NumberRulesTest {
     assertThat(roundingErrorUm("1.00005")).isCloseTo(0.05, within(1e-9));
     assertThat(Programs.findings("move-lost-in-rounding", "silent-last-digit.nc")).isEmpty();
   }
+
+  @Test
+  void terracesAreToldInTheOperationThatCutsTheLastOfThem() {
+    Finding uneven =
+        Programs.findings("step-uneven-after-rounding", "speaks-terraces-last.nc").get(0);
+    assertThat(uneven.first().operation()).isEqualTo(2);
+    assertThat(uneven.worst().operation()).isEqualTo(2);
+  }
 }
