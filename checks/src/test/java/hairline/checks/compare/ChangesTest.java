@@ -41,7 +41,7 @@ class ChangesTest {
                     machine:
                       resolution: 0.1 um
                       control: {dwell: {P: s, X: s}}
-                      codes: {warm_up: [M71], measure_tool: [M72], ignore: [M90]}
+                      codes: {warm_up: [M71], measure_tool: [M72], coolant_on: [M70, M75], ignore: [M90]}
                     """,
                     "sheet");
       } catch (hairline.checks.setup.SheetException e) {
@@ -143,6 +143,10 @@ class ChangesTest {
         "M98 P5000 | M98 P6000 | NOT_UNDERSTOOD | call of O5000 P5000 | call of O6000 P6000 | 1",
         "G2 X10. R1. F9. | G2 X10. R2. F9. | NOT_UNDERSTOOD | F9 G2 R1 X10 | F9 G2 R2 X10 | 1",
         "G0 G1 X3. F9. | G1 G2 X3. F9. | NOT_UNDERSTOOD | G0 with G1 | G1 with G2 | 4",
+        "IF [#1 GT 2] GOTO 5 | IF [#1 GT 3] GOTO 5 | NOT_UNDERSTOOD | IF[#1GT2]GOTO5"
+            + " | IF[#1GT3]GOTO5 | 1",
+        "M70 | M75 | CODE | M70 | M75 | 1",
+        "(none) | M8 | COOLANT | '' | coolant flood | 1",
         "M7 M8 | M8 | COOLANT | mist and flood | flood | 1",
         "G18 | G19 | STATE_AT_END | '' | '' | 1",
       })
@@ -192,6 +196,13 @@ class ChangesTest {
     assertThat(path.largest().orElseThrow().after().orElseThrow().line()).isEqualTo(7);
     assertThat(path.before()).isEqualTo("X3 Y0 Z0");
     assertThat(path.after()).isEqualTo("X3 Y0.3 Z0");
+  }
+
+  /** Blanks, comments and sequence numbers of a line that is not read do nothing. */
+  @Test
+  void aLineThatIsNotReadIsHeldAgainstTheOtherByItsSigns() throws IOException {
+    assertThat(changes("IF [#1 GT 2] GOTO 5", "N7 if[#1 GT 2]  GOTO 5 (back)")).isEmpty();
+    assertThat(changes("IF [#1 GT 2] GOTO 5", "/IF [#1 GT 2] GOTO 5")).isNotEmpty();
   }
 
   @Test

@@ -15,7 +15,7 @@ class InForceTest {
       tools:
         - {number: 3, shape: flat, diameter: 0.4 mm, flutes: 2, neck: {diameter: 0.36 mm, length: 2 mm}}
         - {number: 12, diameter: 1 mm}
-      offsets: {G54: {X: -100 mm, Z: -61.5 mm}}
+      offsets: {G54: {X: -100 mm, Z: -61.5 mm}, G55: {Y: -50 mm}}
       stock: {x: [-2 mm, 2 mm], top: 0 mm}
       job:
         tolerance: ±1 um
@@ -36,6 +36,7 @@ class InForceTest {
         .containsEntry("tools.12.diameter", "1 mm")
         .containsEntry("offsets.G54.X", "-100 mm")
         .containsEntry("offsets.G54.Z", "-61.5 mm")
+        .containsEntry("offsets.G55.Y", "-50 mm")
         .containsEntry("stock.top", "0 mm")
         .containsEntry("job.features.channel.x", "[-2.5 mm, 2.5 mm]")
         .containsEntry("job.features.channel.y", "[-1 mm, 1 mm]")
