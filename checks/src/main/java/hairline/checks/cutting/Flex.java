@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
  * milling pulls the tool in (overcut). A floor is moved only by the tilt of the end face and by
  * axial give, see {@link FloorError}.
  *
- * <p>What a force of one newton does is worked out when first asked for, and kept.
+ * <p>What a force of one newton does is worked out when first asked for, and kept; so is what the
+ * force does that was asked for last.
  */
 public final class Flex {
   private final ToolBeam beam;
@@ -19,6 +20,13 @@ public final class Flex {
   private @Nullable Band slopeRadPerN;
   private @Nullable Band axialUmPerN;
   private ToolBeam.@Nullable Stress stress;
+
+  // What the last force does.
+  private CuttingForce.@Nullable Cutting last;
+  private @Nullable Band lastSidewaysUm;
+  private @Nullable Band lastStressMPa;
+  private @Nullable FloorError lastFloorError;
+  private double lastFloorRadiusMm;
 
   /**
    * A tool under a force at one place.
@@ -48,14 +56,31 @@ public final class Flex {
     return forceAtMm;
   }
 
+  // The force of a cut is one object, whoever asks what it does.
+  @SuppressWarnings("ReferenceEquality")
+  private void take(CuttingForce.Cutting force) {
+    if (force != last) {
+      last = force;
+      lastSidewaysUm = null;
+      lastStressMPa = null;
+      lastFloorError = null;
+    }
+  }
+
   /** Sideways flex of the tip in µm, on a wall the error. */
   public Band sidewaysUm(CuttingForce.Cutting force) {
-    Band known = sidewaysUmPerN;
-    if (known == null) {
-      known = youngsModulusGPa.map(gPa -> beam.deflectionUmPerN(forceAtMm, gPa));
-      sidewaysUmPerN = known;
+    take(force);
+    Band flexUm = lastSidewaysUm;
+    if (flexUm == null) {
+      Band known = sidewaysUmPerN;
+      if (known == null) {
+        known = youngsModulusGPa.map(gPa -> beam.deflectionUmPerN(forceAtMm, gPa));
+        sidewaysUmPerN = known;
+      }
+      flexUm = known.times(force.tangentialN());
+      lastSidewaysUm = flexUm;
     }
-    return known.times(force.tangentialN());
+    return flexUm;
   }
 
   /**
@@ -67,6 +92,17 @@ public final class Flex {
    */
   public FloorError floorError(CuttingForce.Cutting force, double floorRadiusMm) {
     Require.notNegative("radius of the end face", floorRadiusMm);
+    take(force);
+    FloorError known = lastFloorError;
+    if (known == null || lastFloorRadiusMm != floorRadiusMm) {
+      known = reckoned(force, floorRadiusMm);
+      lastFloorError = known;
+      lastFloorRadiusMm = floorRadiusMm;
+    }
+    return known;
+  }
+
+  private FloorError reckoned(CuttingForce.Cutting force, double floorRadiusMm) {
     Band slope = slopeRadPerN;
     Band axial = axialUmPerN;
     if (slope == null || axial == null) {
@@ -92,6 +128,12 @@ public final class Flex {
 
   /** The largest bending stress in MPa; {@link #largestStress} says where it is. */
   public Band stressMPa(CuttingForce.Cutting force) {
-    return force.tangentialN().scale(largestStress().mPaPerN());
+    take(force);
+    Band known = lastStressMPa;
+    if (known == null) {
+      known = force.tangentialN().scale(largestStress().mPaPerN());
+      lastStressMPa = known;
+    }
+    return known;
   }
 }

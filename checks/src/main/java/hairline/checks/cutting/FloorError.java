@@ -17,6 +17,11 @@ public record FloorError(Band digsUm, Band liftsUm) {
     return Band.spanning(atLow(), atTypical(), atHigh());
   }
 
+  /** Its typical value in µm. */
+  public double typicalUm() {
+    return atTypical();
+  }
+
   /**
    * What the height of a step between two levels suffers, µm: the amount by which the errors of the
    * levels differ, both at the same end of the band. Equal passes at two levels shift both floors

@@ -107,7 +107,9 @@ public final class Collector {
   }
 
   private boolean isHidden(Occurrence occurrence) {
-    if (!hides(occurrence, ALL) && unreadLines.contains(line(occurrence.at()))) {
+    if (!unreadLines.isEmpty()
+        && !hides(occurrence, ALL)
+        && unreadLines.contains(line(occurrence.at()))) {
       return true;
     }
     for (Occurrence other : ofThisBlock) {

@@ -56,8 +56,17 @@ public final class DepthUneven implements Rule {
     return cut.tool().flatMap(tool -> tool.get(ToolKeys.SHAPE)).equals(Optional.of(ToolShape.FLAT));
   }
 
+  private static boolean allExact(List<StepDown> heights) {
+    for (int k = 0; k < heights.size(); k++) {
+      if (!heights.get(k).exact()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   private static void judge(RuleContext context, Cut cut) {
-    if (cut.stepDowns().stream().allMatch(StepDown::exact)) {
+    if (allExact(cut.stepDowns())) {
       // Terraces known before: whatever they differ by is meant.
       return;
     }

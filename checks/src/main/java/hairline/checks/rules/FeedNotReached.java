@@ -70,7 +70,10 @@ public final class FeedNotReached implements Rule {
       double lengthMm = tooth.cut().move().lengthMm() * contact;
       contactMm += lengthMm;
       // A feed that does not make a chip as programmed is told by another rule.
-      double below = tooth.feedMmPerMin() < neededFeed ? 0 : planned.shareBelow(neededFeed);
+      double below =
+          tooth.feedMmPerMin() < neededFeed || reaches(planned, neededFeed)
+              ? 0
+              : planned.shareBelow(neededFeed);
       // A move that comes out of the air slowly may do so in the air.
       double atStart = inContact ? 1 : contact;
       inContact = true;
@@ -92,6 +95,13 @@ public final class FeedNotReached implements Rule {
         neededMmPerMin = neededFeed;
         worst = Optional.of(tooth);
       }
+    }
+
+    private static boolean reaches(PlannedMove planned, double feed) {
+      return planned.lowestMmPerMin() >= feed
+          && planned.entryMmPerMin() >= feed
+          && planned.exitMmPerMin() >= feed
+          && planned.peakMmPerMin() >= feed;
     }
 
     private void stretch(double revolutions) {

@@ -76,7 +76,7 @@ public final class FlexExceedsStep implements Rule {
   }
 
   private static boolean isLarger(FloorError one, FloorError other) {
-    return Math.abs(one.deeperUm().typical()) > Math.abs(other.deeperUm().typical());
+    return Math.abs(one.typicalUm()) > Math.abs(other.typicalUm());
   }
 
   private static void judge(

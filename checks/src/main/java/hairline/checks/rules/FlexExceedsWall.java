@@ -36,6 +36,7 @@ public final class FlexExceedsWall implements Rule {
     if (tolerance.isEmpty()) {
       return;
     }
+    double toleranceUm = tolerance.get().halfWidthUm();
     ToolLoads.each(
         context,
         on,
@@ -43,9 +44,7 @@ public final class FlexExceedsWall implements Rule {
           if (leavesWall(tooth) && load.force() instanceof CuttingForce.Cutting force) {
             context
                 .need(LimitKeys.FLEX_SHARE, tooth.cut().at())
-                .ifPresent(
-                    share ->
-                        judge(context, tooth, load, force, share, tolerance.get().halfWidthUm()));
+                .ifPresent(share -> judge(context, tooth, load, force, share, toleranceUm));
           }
         });
   }

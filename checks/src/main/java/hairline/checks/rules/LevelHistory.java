@@ -23,8 +23,10 @@ final class LevelHistory {
   /** The largest error that cuts left on a floor. */
   record Floor(FloorError error, boolean bound) {
     private Floor orLarger(Floor other) {
-      boolean larger =
-          Math.abs(other.error.deeperUm().typical()) > Math.abs(error.deeperUm().typical());
+      boolean larger = Math.abs(other.error.typicalUm()) > Math.abs(error.typicalUm());
+      if (!larger && (bound || !other.bound)) {
+        return this;
+      }
       return new Floor(larger ? other.error : error, bound || other.bound);
     }
   }
@@ -80,7 +82,7 @@ final class LevelHistory {
     level(id)
         .ifPresent(
             level ->
-                level.floor = Optional.of(level.floor.map(f -> f.orLarger(floor)).orElse(floor)));
+                level.floor = level.floor.map(f -> f.orLarger(floor)).or(() -> Optional.of(floor)));
   }
 
   private void reached(LevelReached reached) {

@@ -22,6 +22,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /** What a rule has to hand during one run over one program, and where it speaks. */
 public final class RuleContext {
@@ -34,6 +35,39 @@ public final class RuleContext {
 
   /** Values that are not given, and were told to be assumed; a few, asked for at every cut. */
   private final List<Resolved<?>> told = new ArrayList<>();
+
+  /** Values that hold, of which there is nothing to tell any more. */
+  private final Held held = new Held();
+
+  /** Values by what was asked for them, the sheet or a tool, and their key. */
+  private static final class Held {
+    private static final int MOST = 16;
+    private final Object[] owners = new Object[MOST];
+    private final Key<?>[] keys = new Key<?>[MOST];
+    private final Optional<?>[] values = new Optional<?>[MOST];
+    private int count;
+
+    /** The value; null where it isn't held. */
+    // The same keys and tools are asked for at every cut; what is put in for a key has its type.
+    @SuppressWarnings({"ReferenceEquality", "unchecked", "NullableOptional"})
+    <T> @Nullable Optional<T> of(Object owner, Key<T> key) {
+      for (int i = 0; i < count; i++) {
+        if (keys[i] == key && owners[i] == owner) {
+          return (Optional<T>) values[i];
+        }
+      }
+      return null;
+    }
+
+    <T> Optional<T> hold(Object owner, Key<T> key, Optional<T> value) {
+      if (value.isPresent() && count < MOST) {
+        owners[count] = owner;
+        keys[count] = key;
+        values[count++] = value;
+      }
+      return value;
+    }
+  }
 
   RuleContext(
       RuleInfo info,
@@ -71,7 +105,10 @@ public final class RuleContext {
 
   /** The same for a key of the sheet itself; its default is printed as a user would type it. */
   public <T> Optional<T> need(Key<T> key, Place at) {
-    return need(setup.resolve(key), Optional.of(at), key::format);
+    Optional<T> known = held.of(setup, key);
+    return known != null
+        ? known
+        : held.hold(setup, key, need(setup.resolve(key), Optional.of(at), key::format));
   }
 
   /** The same for a rule that cannot do anything without the key, whatever the line. */
@@ -81,7 +118,10 @@ public final class RuleContext {
 
   /** The same for a key of a tool. */
   public <T> Optional<T> need(Tool tool, Key<T> key, Place at) {
-    return need(tool.resolve(key), Optional.of(at), key::format);
+    Optional<T> known = held.of(tool, key);
+    return known != null
+        ? known
+        : held.hold(tool, key, need(tool.resolve(key), Optional.of(at), key::format));
   }
 
   private <T> Optional<T> need(

@@ -21,6 +21,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 
 /** The force of each cut and the tool that bears it, for the rules about flex and strength. */
 final class ToolLoads {
@@ -87,6 +88,9 @@ final class ToolLoads {
 
   private record Key(int tool, double feedPerToothUm, double depthMm, double radialMm) {}
 
+  /** The constants of the material, as they were last asked for. */
+  private @Nullable Kienzle kienzle;
+
   private record Body(ToolBody body, Band youngsModulusGPa) {}
 
   private final RuleContext context;
@@ -114,14 +118,26 @@ final class ToolLoads {
     }
     Optional<Band> specificForce = context.need(MaterialKeys.SPECIFIC_FORCE_MPA, at);
     Optional<Band> exponent = context.need(MaterialKeys.FORCE_EXPONENT, at);
-    Optional<Body> body =
-        bodies.computeIfAbsent(tooth.tool().number(), n -> body(tooth.tool(), at));
+    Optional<Body> body = bodies.get(tooth.tool().number());
+    if (body == null) {
+      body = body(tooth.tool(), at);
+      bodies.put(tooth.tool().number(), body);
+    }
     if (specificForce.isEmpty() || exponent.isEmpty() || body.isEmpty()) {
       return Optional.empty();
     }
-    Kienzle kienzle = new Kienzle(specificForce.get(), exponent.get());
-    return Optional.of(
-        tooth.load(() -> remembered(tooth, depthMm.getAsDouble(), kienzle, body.get())));
+    Kienzle material = kienzle(specificForce.get(), exponent.get());
+    Body bears = body.get();
+    return Optional.of(tooth.load(() -> remembered(tooth, depthMm.getAsDouble(), material, bears)));
+  }
+
+  private Kienzle kienzle(Band specificForce, Band exponent) {
+    Kienzle known = kienzle;
+    if (known == null || !known.kc11MPa().equals(specificForce) || !known.mc().equals(exponent)) {
+      known = new Kienzle(specificForce, exponent);
+      kienzle = known;
+    }
+    return known;
   }
 
   private Load remembered(ToothCuts.ToothCut tooth, double depthMm, Kienzle kienzle, Body body) {

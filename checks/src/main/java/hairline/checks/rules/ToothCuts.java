@@ -352,22 +352,30 @@ final class ToothCuts {
 
   /** What one rule has made of the cut in hand serves the others too. */
   static final class Shared {
-    private @Nullable ToothCut last;
+    private Optional<ToothCut> last = Optional.empty();
 
     // Each cut is one object, whoever looks at it.
     @SuppressWarnings("ReferenceEquality")
-    ToothCut of(Cut cut, Tool tool, EndMill mill, double feedMmPerMin, double rpm) {
-      ToothCut known = last;
-      if (known == null || known.cut != cut) {
-        known = new ToothCut(cut, tool, mill, feedMmPerMin, rpm);
-        last = known;
+    boolean knows(Cut cut) {
+      return last.isPresent() && last.get().cut == cut;
+    }
+
+    Optional<ToothCut> of(Cut cut, Tool tool, EndMill mill, double feedMmPerMin, double rpm) {
+      if (!knows(cut)) {
+        last = Optional.of(new ToothCut(cut, tool, mill, feedMmPerMin, rpm));
       }
-      return known;
+      return last;
     }
   }
 
   private static Optional<ToothCut> toothCut(
       RuleContext context, Cut cut, Map<Integer, Optional<EndMill>> mills, Shared shared) {
+    if (shared.knows(cut)) {
+      // Another rule found feed, speed and tool; this one may have yet to tell what it needs.
+      ToothCut known = shared.last.orElseThrow();
+      Optional<EndMill> mill = mill(context, known.tool(), cut, mills);
+      return mill.isPresent() ? shared.last : Optional.empty();
+    }
     Move move = cut.move();
     if (move.feedMmPerMin().isEmpty()) {
       context.notChecked("the feed is not known", cut.at());
@@ -390,8 +398,19 @@ final class ToothCuts {
     }
     Tool tool = cut.tool().get();
     double feedMmPerMin = move.feedMmPerMin().getAsDouble();
-    return mills
-        .computeIfAbsent(tool.number(), n -> ToolFacts.endMill(context, tool, cut.at()))
-        .map(mill -> shared.of(cut, tool, mill, feedMmPerMin, rpm.get()));
+    Optional<EndMill> mill = mill(context, tool, cut, mills);
+    return mill.isPresent()
+        ? shared.of(cut, tool, mill.get(), feedMmPerMin, rpm.get())
+        : Optional.empty();
+  }
+
+  private static Optional<EndMill> mill(
+      RuleContext context, Tool tool, Cut cut, Map<Integer, Optional<EndMill>> mills) {
+    Optional<EndMill> known = mills.get(tool.number());
+    if (known == null) {
+      known = ToolFacts.endMill(context, tool, cut.at());
+      mills.put(tool.number(), known);
+    }
+    return known;
   }
 }

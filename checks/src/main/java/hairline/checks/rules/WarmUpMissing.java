@@ -140,16 +140,18 @@ public final class WarmUpMissing implements Rule {
                             + " on, with no longer stop between"));
     if (asked.isPresent() && speed.isPresent()) {
       occurrence.fact(
-          "asked by "
-              + SpindleKeys.WARM_UP_TIME_S.path()
-              + " and "
-              + SpindleKeys.WARM_UP_MIN_SPEED_RPM.path());
+          () ->
+              "asked by "
+                  + SpindleKeys.WARM_UP_TIME_S.path()
+                  + " and "
+                  + SpindleKeys.WARM_UP_MIN_SPEED_RPM.path());
     }
     occurrence
         .cure(
-            (attempt.isPresent() ? "a longer or faster warm-up" : "a warm-up")
-                + " before this line, measuring behind it; or"
-                + " machine.spindle.warm_up.where: before")
+            () ->
+                (attempt.isPresent() ? "a longer or faster warm-up" : "a warm-up")
+                    + " before this line, measuring behind it; or"
+                    + " machine.spindle.warm_up.where: before")
         .figure("run", run.atSpeed().atLeastSeconds(), "s")
         .cause(warmUp.expiredAt().map(at -> "expired at line " + at.line()).orElse("none"));
     asked.ifPresent(seconds -> occurrence.figure("asked", seconds, "s"));

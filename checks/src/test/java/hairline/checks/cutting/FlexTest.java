@@ -54,6 +54,25 @@ class FlexTest {
     assertThat(deep.stressMPa(FORCE).typical()).isCloseTo(392.4 * 3.75 / 4, within(0.05));
   }
 
+  /** What was asked for last is kept: another force, or end face, is reckoned anew. */
+  @Test
+  void forcesAskedForInTurnAreNotTakenForOneAnother() {
+    Flex flex = flex(580);
+    CuttingForce.Cutting twice = force(new Band(1, 2, 4));
+    for (int k = 0; k < 2; k++) {
+      assertThat(flex.sidewaysUm(twice)).isEqualTo(flex(580).sidewaysUm(twice));
+      assertThat(flex.sidewaysUm(FORCE)).isEqualTo(flex(580).sidewaysUm(FORCE));
+      assertThat(flex.stressMPa(twice).typical())
+          .isCloseTo(2 * flex.stressMPa(FORCE).typical(), within(1e-9));
+      FloorError error = flex.floorError(FORCE, 0.25);
+      assertThat(flex.floorError(FORCE, 0.5).digsUm().typical())
+          .isCloseTo(2 * error.digsUm().typical(), within(1e-12));
+      assertThat(flex.floorError(twice, 0.25).typicalUm())
+          .isEqualTo(flex.floorError(twice, 0.25).deeperUm().typical())
+          .isCloseTo(2 * error.deeperUm().typical(), within(1e-12));
+    }
+  }
+
   /** 392.4 MPa for 1 N at the root of the neck, recomputed independently. */
   @Test
   void stressIsForceTimesStressOfOneNewton() {
