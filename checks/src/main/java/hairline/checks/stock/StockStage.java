@@ -18,6 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Between motion and rules: tells what each move does to the part. Every event is passed on; a
@@ -498,9 +500,20 @@ public final class StockStage implements EventSink {
         surface.lose(Path.of(move), cutter.get().radiusPm());
       }
     } else {
-      notFollowed.lose(surface, move.at(), "a coordinate of a feed move is not known");
+      notFollowed.lose(
+          surface, move.at(), "a coordinate of a feed move is not known" + unknownAxes(move));
     }
     notTold(move, ContactBasis.POSITION_UNKNOWN);
+  }
+
+  /** The axes of which it is not known where a move begins or ends on them, in brackets. */
+  private static String unknownAxes(Move move) {
+    String axes =
+        Stream.of(Axis.X, Axis.Y, Axis.Z)
+            .filter(axis -> !move.from().knows(axis) || !move.to().knows(axis))
+            .map(Axis::name)
+            .collect(Collectors.joining(", "));
+    return axes.isEmpty() ? "" : " (" + axes + ")";
   }
 
   private void loseEverything(Place at, String why) {

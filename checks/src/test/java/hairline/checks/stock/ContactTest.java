@@ -177,7 +177,7 @@ class ContactTest {
     Bench bench = Bench.flat().stock().g0(0, 0, 50).g1(UNKNOWN, 0, -10);
     is(bench, Contact.UNKNOWN, ContactBasis.POSITION_UNKNOWN);
     assertThat(unknown(bench))
-        .containsExactly("the surface of G54: a coordinate of a feed move is not known");
+        .containsExactly("the surface of G54: a coordinate of a feed move is not known (X)");
     bench.g0(0, 0, 50).g1(0, 0, -10).g1(900, 0, -10);
     is(bench, Contact.YES, ContactBasis.STOCK_BOX);
     assertThat(bench.last().surfacePartlyUnknown()).isTrue();
