@@ -202,6 +202,58 @@ class FloorShapesTest {
     return StrictMath.hypot(x - p.x0() - f * runX, y - p.y0() - f * runY) < RADIUS;
   }
 
+  /** Along a level arc it is the end's height at the distance from the arc, or from its ends. */
+  @ParameterizedTest
+  @EnumSource(ToolShape.class)
+  void aLevelArcLeavesTheEndAtItsDistance(ToolShape shape) {
+    Cutter cutter = cutter(shape);
+    Random random = new Random(63);
+    for (int k = 0; k < 100; k++) {
+      double r = 3e8 + 7e8 * random.nextDouble();
+      double start = 6 * random.nextDouble() - 3;
+      double sweep = (random.nextBoolean() ? 1 : -1) * (0.1 + 6 * random.nextDouble());
+      Path path =
+          HeightGridProperties.path(
+              new HeightGridProperties.Round(2e8, -3e8, r, start, sweep, -100_000_000));
+      HeightGrid.Floor floor =
+          Floors.of(
+              path,
+              new Surface.Piece(path.x0, path.y0, path.z0, path.x1, path.y1, path.z1, 0, true),
+              cutter);
+      for (int n = 0; n < 20; n++) {
+        double angle = start + sweep * (1.2 * random.nextDouble() - 0.1);
+        double off = r + (2 * random.nextDouble() - 1) * RADIUS;
+        double x = 2e8 + off * StrictMath.cos(angle);
+        double y = -3e8 + off * StrictMath.sin(angle);
+        double nearest = Double.POSITIVE_INFINITY;
+        for (int m = 0; m <= 2000; m++) {
+          double on = start + sweep * m / 2000;
+          nearest =
+              Math.min(
+                  nearest,
+                  StrictMath.hypot(
+                      x - 2e8 - r * StrictMath.cos(on), y + 3e8 - r * StrictMath.sin(on)));
+        }
+        // Points are 3 µm apart at most.
+        if (nearest < 0.99 * RADIUS) {
+          double expected = -1e8 + end(cutter, nearest);
+          assertThat((double) floor.at(x, y)).isCloseTo(expected, within(3e5));
+          assertThat(floor.spares(Math.round(expected + 1e6), x, y, 0)).isFalse();
+          if (Math.abs(expected) > 1e6) {
+            assertThat(floor.spares(0, x, y, 0)).isEqualTo(expected > 0);
+          }
+        }
+        assertThat(floor.spares(-100_000_000, x, y, 1e8)).isTrue();
+        assertThat(floor.tip(x, y, -7)).isEqualTo(shape == ToolShape.BALL ? -100_000_000 : -7);
+      }
+      double far = r + RADIUS * 1.01;
+      assertThat(
+              floor.spares(
+                  0, 2e8 + far * StrictMath.cos(start), -3e8 + far * StrictMath.sin(start), 0))
+          .isTrue();
+    }
+  }
+
   /** A circle of radius R cuts a chord of half √(R² − (R − h)²) at the height h. */
   @Test
   void howFarFromItsAxisAnEndReachesBelowAHeight() {
