@@ -2,6 +2,7 @@ package hairline.checks.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hairline.checks.rules.Rules;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -22,7 +23,10 @@ class TimingsOptionTest {
     assertThat(plain.err()).isEmpty();
     List<Matcher> parts = timed.err().lines().map(PART::matcher).filter(Matcher::matches).toList();
     assertThat(parts).extracting(part -> part.group(3)).contains("stock", "planned feed");
-    assertThat(parts).extracting(part -> part.group(3)).contains("chip-below-minimum");
+    // Which rules reach 0.05 % depends on what else the machine does.
+    assertThat(parts)
+        .extracting(part -> part.group(3))
+        .containsAnyElementsOf(Rules.all().stream().map(rule -> rule.info().name()).toList());
     List<Double> shares = parts.stream().map(part -> Double.valueOf(part.group(2))).toList();
     assertThat(shares).isSortedAccordingTo((a, b) -> Double.compare(b, a));
     // What is below 0.05 % is not listed, and each share is rounded.
