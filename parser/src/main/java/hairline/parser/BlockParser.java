@@ -48,9 +48,9 @@ final class BlockParser {
     return scans && !line.tooLong && scanner.scan(line);
   }
 
-  /** Whether the line is plain and written in the common way, so that no word is needed of it. */
-  boolean skim(Line line) {
-    return scans && !line.tooLong && scanner.skim(line);
+  /** Whether lines may be passed over by a {@link LineSkimmer}. */
+  boolean skims() {
+    return scans;
   }
 
   /**
@@ -61,10 +61,6 @@ final class BlockParser {
   Optional<Block> unlessPlain(Line line, long leaderEnd, PlainRun plain) {
     if (line.byteOffset < leaderEnd) {
       return Optional.of(Leader.block(line));
-    }
-    if (skim(line)) {
-      plain.addSkimmed(line, scanner);
-      return Optional.empty();
     }
     if (!scan(line) || !scanner.isPlain(line)) {
       return Optional.of(parse(line));

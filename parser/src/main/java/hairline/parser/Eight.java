@@ -16,7 +16,10 @@ final class Eight {
       MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
   private static final long ONES = 0x0101010101010101L;
   private static final long HIGH_BITS = 0x8080808080808080L;
+  private static final long ZEROS = '0' * ONES;
   private static final int BITS = 8;
+  private static final int MINUS = '-' ^ '0';
+  private static final int POINT = '.' ^ '0';
 
   private Eight() {}
 
@@ -27,7 +30,7 @@ final class Eight {
 
   /** How many bytes at the beginning are decimal digits. */
   static int digits(long eight) {
-    long values = eight ^ ('0' * ONES);
+    long values = eight ^ ZEROS;
     // Beyond the first byte that is no digit the bits mean nothing: sums carry over.
     long others = ((values + (0x80 - 10) * ONES) | values) & HIGH_BITS;
     return Long.numberOfTrailingZeros(others) / BITS;
@@ -35,7 +38,11 @@ final class Eight {
 
   /** The number that so many digits at the beginning make; one to eight. */
   static long number(long eight, int digits) {
-    long values = (eight ^ ('0' * ONES)) << (BITS * (BYTES - digits));
+    return joined((eight ^ ZEROS) << (BITS * (BYTES - digits)));
+  }
+
+  /** The number that eight values of digits make, the first of them lowest. */
+  static long joined(long values) {
     long pairs = values * 10 + (values >>> BITS);
     long mask = 0x000000FF000000FFL;
     return ((pairs & mask) * 0x000F424000000064L + ((pairs >>> 16) & mask) * 0x0000271000000001L)
@@ -44,7 +51,68 @@ final class Eight {
 
   /** Whether one of so many digits at the beginning is not zero; one to eight. */
   static boolean isNonzero(long eight, int digits) {
-    return (eight ^ ('0' * ONES)) << (BITS * (BYTES - digits)) != 0;
+    return (eight ^ ZEROS) << (BITS * (BYTES - digits)) != 0;
+  }
+
+  /** The bytes with every digit replaced by its value. */
+  static long values(long eight) {
+    return eight ^ ZEROS;
+  }
+
+  /** Marks each of such bytes that is no digit, by its highest bit. */
+  static long others(long values) {
+    return (((values & ~HIGH_BITS) + (0x80 - 10) * ONES) | values) & HIGH_BITS;
+  }
+
+  /**
+   * One where the first of such bytes is a minus, else 0; by no branch, as nobody foresees signs.
+   */
+  static int minus(long values) {
+    return ((((int) values & 0xFF) ^ MINUS) - 1) >>> 31;
+  }
+
+  /** The values without the minus that stands first, if {@code minus} is one. */
+  static long withoutMinus(long values, int minus) {
+    return values & ~(0xFFL * minus);
+  }
+
+  /** The marks without the one of the minus that stands first, if {@code minus} is one. */
+  static long unmarked(long others, int minus) {
+    return others ^ (long) minus << (BITS - 1);
+  }
+
+  /** How many bits stand before the first byte that is marked; 64 where none is. */
+  static int bitsBefore(long marks) {
+    // A mark is the highest bit of its byte.
+    return Long.numberOfTrailingZeros(marks) & -BITS;
+  }
+
+  /** Whether the value behind so many bits is that of a decimal point. */
+  static boolean isPoint(long values, int bits) {
+    return ((values >>> bits) & 0xFF) == POINT;
+  }
+
+  /** The values without the one behind so many bits; those behind it close up. */
+  static long without(long values, int bits) {
+    long before = (1L << bits) - 1;
+    return (values & before) | ((values >>> BITS) & ~before);
+  }
+
+  /**
+   * The index of the first bracket that closes, line end or byte beyond ASCII; eight where there is
+   * none.
+   */
+  static int commentEnd(long eight) {
+    return Long.numberOfTrailingZeros(zeros(eight ^ (')' * ONES)) | remarkEnds(eight)) / BITS;
+  }
+
+  /** The index of the first line end or byte beyond ASCII; eight where there is none. */
+  static int remarkEnd(long eight) {
+    return Long.numberOfTrailingZeros(remarkEnds(eight)) / BITS;
+  }
+
+  private static long remarkEnds(long eight) {
+    return zeros(eight ^ ('\n' * ONES)) | zeros(eight ^ ('\r' * ONES)) | (eight & HIGH_BITS);
   }
 
   /** The index of the first line feed or carriage return among them; eight where there is none. */

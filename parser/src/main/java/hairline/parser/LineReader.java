@@ -9,9 +9,11 @@ import java.io.IOException;
  */
 final class LineReader implements Closeable {
   private static final int CHUNK_BYTES = 65_536;
+  private static final int FEW_BYTES = 4_096;
 
   private final ByteSource source;
   private final byte[] buffer;
+  private int chunkBytes = CHUNK_BYTES;
 
   /** The unread bytes are those from {@code start} to before {@code end}. */
   private int start;
@@ -69,6 +71,73 @@ final class LineReader implements Closeable {
       }
       scanned = start + length;
     }
+  }
+
+  /**
+   * Reads as much as this at first, if it fits, and little at a time from then on.
+   *
+   * @param bytes how much is known to be wanted
+   */
+  void fillOnce(int bytes) throws IOException {
+    chunkBytes = Math.min(bytes, CHUNK_BYTES + Limits.LINE_BYTES / 2);
+    boolean more = true;
+    while (end < bytes && end + chunkBytes <= buffer.length && more) {
+      more = fill();
+    }
+    chunkBytes = FEW_BYTES;
+  }
+
+  /**
+   * Runs to the end of the line under way, if it ends before a place, else to some place behind.
+   */
+  void skipLine(long limit) throws IOException {
+    while (startOffset <= limit && (start < end || fill())) {
+      int eol = findLineEnd(start);
+      if (eol >= 0) {
+        skipLineEnd(eol);
+        return;
+      }
+      consume(end);
+    }
+  }
+
+  /** The buffer; the bytes of lines stand in it from {@link #start} to before {@link #end}. */
+  byte[] buffer() {
+    return buffer;
+  }
+
+  /** Where in the buffer the next line begins, if it is there already. */
+  int start() {
+    return start;
+  }
+
+  /** Where the bytes in the buffer end. */
+  int end() {
+    return end;
+  }
+
+  /**
+   * Passes over a line that was read in the buffer.
+   *
+   * @param eol the index of its line end
+   * @return false where the line is to be read by {@link #read} all the same
+   */
+  boolean pass(int eol) {
+    int next = eol + 1;
+    if (eol - start > Limits.LINE_BYTES || startOffset == 0) {
+      return false;
+    }
+    if (buffer[eol] == '\r') {
+      if (next == end) {
+        return false;
+      }
+      if (buffer[next] == '\n') {
+        next++;
+      }
+    }
+    nextNumber++;
+    consume(next);
+    return true;
   }
 
   /** The offset of the first byte that no line has taken yet. */
@@ -141,12 +210,16 @@ final class LineReader implements Closeable {
   }
 
   private void skipLineEnd(int eol, Line line) throws IOException {
-    boolean carriageReturn = buffer[eol] == '\r';
-    consume(eol + 1);
-    if (carriageReturn && start == end) {
+    if (buffer[eol] == '\r' && eol + 1 == end) {
       // Looking for its line feed moves what stands in the buffer.
       line.keep();
     }
+    skipLineEnd(eol);
+  }
+
+  private void skipLineEnd(int eol) throws IOException {
+    boolean carriageReturn = buffer[eol] == '\r';
+    consume(eol + 1);
     if (carriageReturn && (start < end || fill()) && buffer[start] == '\n') {
       consume(start + 1);
     }
@@ -165,7 +238,7 @@ final class LineReader implements Closeable {
     System.arraycopy(buffer, start, buffer, 0, end - start);
     end -= start;
     start = 0;
-    int read = source.read(startOffset + end, buffer, end, CHUNK_BYTES);
+    int read = source.read(startOffset + end, buffer, end, chunkBytes);
     if (read < 0) {
       exhausted = true;
       return false;

@@ -11,18 +11,16 @@ import java.util.List;
  * reads is the same block, to the last column, that the grammar would make of the line.
  */
 final class LineScanner {
+  static final int MOST_WORDS = 64;
+  static final int MOST_COMMENTS = 16;
+
   /** Any number of so many digits fits a long. */
   private static final int MOST_DIGITS = 18;
 
-  private static final int MOST_WORDS = 64;
-  private static final int MOST_COMMENTS = 16;
-  private static final byte NO_POINT = -1;
+  /** A letter and what is looked at behind it. */
+  private static final int LONGEST_LOOK = 1 + Eight.BYTES;
 
-  /** The bit that lower case has. */
-  private static final int CASE = 0x20;
-
-  /** Eight digits may be the beginning of more. */
-  private static final int MOST_SKIMMED = Eight.BYTES - 1;
+  private static final int BYTE_SHIFT = 3;
 
   private static final long[] POWERS = {
     1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000
@@ -30,19 +28,10 @@ final class LineScanner {
   private static final int LENGTHS = set("XYZUVWIJRQ");
   private static final int NOT_PLAIN = set("NOM");
 
-  private final byte[] letters = new byte[MOST_WORDS];
-  private final long[] numbers = new long[MOST_WORDS];
+  /** The words of the line read last, as {@link Words} packs them. */
+  private final long[] packed = new long[Words.longs(MOST_WORDS)];
 
-  /** Digits behind the point; {@link #NO_POINT} where there is no point. */
-  private final byte[] scales = new byte[MOST_WORDS];
-
-  private final int[] starts = new int[MOST_WORDS];
-  private final int[] ends = new int[MOST_WORDS];
   private int words;
-  private int letterSet;
-  private int skimmedTo;
-  private boolean skimmedWithPoint;
-  private boolean skimmedWithoutPoint;
 
   /** What the digits read last make. */
   private long number;
@@ -61,33 +50,92 @@ final class LineScanner {
 
   /** Reads a line; false where the grammar has to. */
   boolean scan(Line line) {
-    words = 0;
-    comments = 0;
-    letterSet = 0;
-    byte[] bytes = line.bytes;
-    int to = line.to;
-    int at = line.from;
-    while (at < to) {
-      int c = bytes[at];
-      if (c == ' ' || c == '\t') {
-        at++;
-        continue;
-      }
-      int letter = (c & 0xDF) - 'A';
-      if (letter >= 0 && letter < 26 && c > 0) {
-        at = word(bytes, at, to, letter);
-      } else {
-        at = comment(bytes, at, to);
-      }
-      if (at < 0) {
-        return false;
-      }
-    }
-    return true;
+    return scan(line.bytes, line.from, line.to) == line.to;
   }
 
-  /** Reads a word; gives where it ends, or -1. */
-  private int word(byte[] bytes, int from, int to, int letter) {
+  /**
+   * Reads the line that begins at an index.
+   *
+   * @param to where the bytes end that are known; a line end may stand before
+   * @return the index of its line end, {@code to} where there is none; -1 where the grammar has to
+   *     read it
+   */
+  int scan(byte[] bytes, int from, int to) {
+    words = 0;
+    comments = 0;
+    int at = from;
+    while (at < to) {
+      int c = bytes[at];
+      int letter = (c & 0xDF) - 'A';
+      if (letter >= 0 && letter < 26) {
+        at = word(bytes, at, to, letter, at - from + 1);
+        if (at < 0) {
+          return -1;
+        }
+        if (at < to && bytes[at] == ' ') {
+          at++;
+        }
+      } else if (c == ' ' || c == '\t') {
+        at++;
+      } else if (CommentText.isLineEnd(c)) {
+        break;
+      } else {
+        at = comment(bytes, at, to);
+        if (at < 0) {
+          return -1;
+        }
+      }
+    }
+    return at;
+  }
+
+  /**
+   * Reads a word of up to seven characters behind its letter; any other as {@link #longWord} does.
+   * Gives where it ends, or -1.
+   */
+  private int word(byte[] bytes, int from, int to, int letter, int column) {
+    if (words == MOST_WORDS || (letter == 'N' - 'A' && isSecondNumber())) {
+      return -1;
+    }
+    if (from > bytes.length - LONGEST_LOOK) {
+      return longWord(bytes, from, to, letter, column);
+    }
+    long values = Eight.values(Eight.at(bytes, from + 1));
+    int minus = Eight.minus(values);
+    long others = Eight.unmarked(Eight.others(values), minus);
+    values = Eight.withoutMinus(values, minus);
+    int digitBits = Eight.bitsBefore(others);
+    int bits = digitBits;
+    int end = from + 1 + (bits >>> BYTE_SHIFT);
+    int scale = 0;
+    if (digitBits < Long.SIZE && Eight.isPoint(values, digitBits)) {
+      others &= others - 1;
+      values = Eight.without(values, digitBits);
+      bits = Eight.bitsBefore(others) - Byte.SIZE;
+      end = from + 2 + (bits >>> BYTE_SHIFT);
+      scale = 1 + ((bits - digitBits) >>> BYTE_SHIFT);
+    }
+    if (others == 0 || bits <= minus << BYTE_SHIFT || end > to) {
+      return longWord(bytes, from, to, letter, column);
+    }
+    long sum = Eight.joined(values << (Long.SIZE - bits));
+    put(letter, (sum ^ -minus) + minus, scale, column, column + end - from);
+    return end;
+  }
+
+  private void put(int letter, long unscaled, int scaleOrNoPoint, int column, int endColumn) {
+    int i = Words.longs(words++);
+    packed[i] = unscaled;
+    packed[i + 1] = Words.pack('A' + letter, scaleOrNoPoint, column, endColumn);
+  }
+
+  /** Whether all that stands in the line so far is a sequence number. */
+  private boolean isSecondNumber() {
+    return words == 1 && comments == 0 && Words.letter(packed[1]) == 'N';
+  }
+
+  /** Reads any word that it may; gives where it ends, or -1. */
+  private int longWord(byte[] bytes, int from, int to, int letter, int column) {
     int at = skipBlanks(bytes, from + 1, to);
     boolean negative = false;
     if (at < to && (bytes[at] == '-' || bytes[at] == '+')) {
@@ -97,36 +145,18 @@ final class LineScanner {
     int first = at;
     at = digits(bytes, at, to, 0);
     int digits = at - first;
-    byte scale = NO_POINT;
+    int scale = 0;
     if (at < to && bytes[at] == '.') {
       int point = at + 1;
       at = digits(bytes, point, to, number);
       digits += at - point;
-      if (digits > MOST_DIGITS) {
-        return -1;
-      }
-      scale = (byte) (at - point);
+      scale = at - point + 1;
     }
-    if (digits == 0 || digits > MOST_DIGITS || words == MOST_WORDS) {
+    if (digits == 0 || digits > MOST_DIGITS) {
       return -1;
     }
-    int next = skipBlanks(bytes, at, to);
-    if (next < to && (bytes[next] == '.' || (bytes[next] >= '0' && bytes[next] <= '9'))) {
-      // A number goes on behind blanks.
-      return -1;
-    }
-    int bit = 1 << letter;
-    if (letter == 'N' - 'A' && words == 1 && comments == 0 && letters[0] == 'N') {
-      return -1;
-    }
-    letters[words] = (byte) ('A' + letter);
-    numbers[words] = negative ? -number : number;
-    scales[words] = scale;
-    starts[words] = from;
-    ends[words] = at;
-    letterSet |= bit;
-    words++;
-    return next;
+    put(letter, negative ? -number : number, scale, column, column + at - from);
+    return at;
   }
 
   /**
@@ -160,28 +190,14 @@ final class LineScanner {
 
   /** Reads a comment or a remark; gives where it ends, or -1 where there is none or it is open. */
   private int comment(byte[] bytes, int from, int to) {
-    if (comments == MOST_COMMENTS) {
+    int text = from + commentMark(bytes, from, to);
+    if (comments == MOST_COMMENTS || text == from) {
       return -1;
     }
-    int end;
-    switch (bytes[from]) {
-      case '(' -> {
-        end = from + 1;
-        while (end < to && bytes[end] != ')') {
-          if (bytes[end++] < 0) {
-            return -1;
-          }
-        }
-        if (end == to) {
-          return -1;
-        }
-        end++;
-      }
-      case ';' -> end = isAscii(bytes, from, to) ? to : -1;
-      case '/' ->
-          end = from + 1 < to && bytes[from + 1] == '/' && isAscii(bytes, from, to) ? to : -1;
-      default -> end = -1;
-    }
+    int end =
+        bytes[from] == '('
+            ? CommentText.endOfComment(bytes, text, to)
+            : CommentText.endOfRemark(bytes, text, to);
     if (end >= 0) {
       commentStarts[comments] = from;
       commentEnds[comments] = end;
@@ -190,13 +206,13 @@ final class LineScanner {
     return end;
   }
 
-  private static boolean isAscii(byte[] bytes, int from, int to) {
-    for (int i = from; i < to; i++) {
-      if (bytes[i] < 0) {
-        return false;
-      }
-    }
-    return true;
+  /** How many characters mark the beginning of a comment or remark here; 0 where none begins. */
+  static int commentMark(byte[] bytes, int from, int to) {
+    return switch (bytes[from]) {
+      case '(', ';' -> 1;
+      case '/' -> from + 1 < to && bytes[from + 1] == '/' ? 2 : 0;
+      default -> 0;
+    };
   }
 
   private static int skipBlanks(byte[] bytes, int from, int to) {
@@ -207,153 +223,50 @@ final class LineScanner {
     return at;
   }
 
-  /**
-   * Reads a line without keeping its words, if it is plain, as {@link PlainRun} has it, and written
-   * in the common way: no blanks within a word, no more than {@value #MOST_SKIMMED} digits on each
-   * side of a point, comments in round brackets only. False for any other line, plain or not.
-   */
-  boolean skim(Line line) {
-    words = 0;
-    comments = 0;
-    skimmedWithPoint = false;
-    skimmedWithoutPoint = false;
-    byte[] bytes = line.bytes;
-    int to = line.to;
-    int last = bytes.length - Eight.BYTES;
-    int at = line.from;
-    while (at < to) {
-      int c = bytes[at++];
-      if (c == ' ' || c == '\t') {
-        continue;
-      }
-      if (c == '(') {
-        at = ++comments > MOST_COMMENTS ? -1 : quietComment(bytes, at, to);
-        if (at < 0) {
-          return false;
-        }
-        continue;
-      }
-      if (words == 0) {
-        starts[0] = at - 1;
-      }
-      int letter = (c & 0xDF) - 'A';
-      if (letter < 0 || letter >= 26 || c < 0 || (NOT_PLAIN & 1 << letter) != 0) {
-        return false;
-      }
-      if (at < to && (bytes[at] == '-' || bytes[at] == '+')) {
-        at++;
-      }
-      if (at > last || ++words > MOST_WORDS) {
-        return false;
-      }
-      long whole = Eight.at(bytes, at);
-      int digits = Math.min(Eight.digits(whole), to - at);
-      boolean nonzero = digits > 0 && Eight.isNonzero(whole, digits);
-      at += digits;
-      boolean point = at < to && bytes[at] == '.';
-      int more = 0;
-      if (point) {
-        if (++at > last) {
-          return false;
-        }
-        long part = Eight.at(bytes, at);
-        more = Math.min(Eight.digits(part), to - at);
-        nonzero |= more > 0 && Eight.isNonzero(part, more);
-        at += more;
-      }
-      skimmedTo = at;
-      if (digits + more == 0 || digits > MOST_SKIMMED || more > MOST_SKIMMED) {
-        return false;
-      }
-      if (letter == 'G' - 'A'
-          && (point || digits == 0 || !isPlainCode(Eight.number(whole, digits), NO_POINT))) {
-        return false;
-      }
-      if (nonzero && (LENGTHS & 1 << letter) != 0) {
-        skimmedWithPoint |= point;
-        skimmedWithoutPoint |= !point;
-      }
-    }
-    return true;
+  /** Whether a word of this letter, the index in the alphabet, may stand in a plain line. */
+  static boolean isPlainLetter(int letter) {
+    return ((NOT_PLAIN >>> letter) & 1) == 0;
   }
 
-  /**
-   * Where a comment that does not speak to the checker ends, given where its text begins; or -1.
-   */
-  private static int quietComment(byte[] bytes, int from, int to) {
-    if (maySpeak(bytes, from, to)) {
-      return -1;
-    }
-    int at = from;
-    while (at < to && bytes[at] != ')') {
-      if (bytes[at++] < 0) {
-        return -1;
-      }
-    }
-    return at < to ? at + 1 : -1;
+  /** One where a word of this letter, the index in the alphabet, is a length, else 0. */
+  static int lengthBit(int letter) {
+    return (LENGTHS >>> letter) & 1;
   }
 
-  /** Whether the text of a comment may begin with the name of the checker. */
-  private static boolean maySpeak(byte[] bytes, int from, int to) {
-    int at = from;
-    while (at < to && bytes[at] <= ' ' && bytes[at] >= 0) {
-      at++;
-    }
-    return at < to && (bytes[at] | CASE) == Comment.MARK.charAt(0);
+  static boolean isG(int letter) {
+    return letter == 'G' - 'A';
+  }
+
+  /** Whether a code written without a point is none whose words are of another kind. */
+  static boolean isPlainCode(long number) {
+    return number != 4 && number != 10 && number != 65 && number != 66;
   }
 
   /** Where the words of the line read last stand, which has some. */
-  Span spanOfWords(Line line) {
-    return span(line, ends[words - 1]);
+  Span spanOfWords() {
+    return new Span(Words.column(packed[1]), Words.endColumn(packed[Words.longs(words) - 1]));
   }
 
-  /** Where the words of the line skimmed last stand, which has some. */
-  Span spanOfSkimmedWords(Line line) {
-    return span(line, skimmedTo);
-  }
-
-  private Span span(Line line, int to) {
-    return new Span(starts[0] - line.from + 1, to - line.from + 1);
-  }
-
-  /** Whether a length other than zero in the line skimmed last has a decimal point. */
-  boolean skimmedWithPoint() {
-    return skimmedWithPoint;
-  }
-
-  /** Whether a length other than zero in the line skimmed last has none. */
-  boolean skimmedWithoutPoint() {
-    return skimmedWithoutPoint;
-  }
-
-  /** Whether the line read or skimmed last has a word. */
+  /** Whether the line read last has a word. */
   boolean hasWords() {
     return words > 0;
   }
 
   /** Whether the line read last, this one, is plain, as {@link PlainRun} has it. */
   boolean isPlain(Line line) {
-    if ((letterSet & NOT_PLAIN) != 0) {
-      return false;
-    }
     for (int i = 0; i < comments; i++) {
-      if (maySpeak(line.bytes, textStart(line, i), commentEnds[i])) {
+      if (CommentText.maySpeak(line.bytes, textStart(line, i), commentEnds[i])) {
         return false;
       }
     }
-    if ((letterSet & 1 << ('G' - 'A')) != 0) {
-      for (int i = 0; i < words; i++) {
-        if (letters[i] == 'G' && !isPlainCode(numbers[i], scales[i])) {
-          return false;
-        }
+    for (int i = 0; i < Words.longs(words); i += 2) {
+      int letter = Words.letter(packed[i + 1]) - 'A';
+      boolean plain = !isG(letter) || (!Words.hasPoint(packed[i + 1]) && isPlainCode(packed[i]));
+      if (!plain || !isPlainLetter(letter)) {
+        return false;
       }
     }
     return true;
-  }
-
-  /** A code written in the plainest way, and none whose words are of another kind. */
-  private static boolean isPlainCode(long number, byte scale) {
-    return scale == NO_POINT && number != 4 && number != 10 && number != 65 && number != 66;
   }
 
   /** Whether a length other than zero in the line read last has a decimal point. */
@@ -367,9 +280,9 @@ final class LineScanner {
   }
 
   private boolean hasLength(boolean withPoint) {
-    for (int i = 0; i < words; i++) {
-      boolean length = (LENGTHS & 1 << (letters[i] - 'A')) != 0;
-      if (length && numbers[i] != 0 && (scales[i] != NO_POINT) == withPoint) {
+    for (int i = 0; i < Words.longs(words); i += 2) {
+      boolean length = lengthBit(Words.letter(packed[i + 1]) - 'A') != 0;
+      if (length && packed[i] != 0 && Words.hasPoint(packed[i + 1]) == withPoint) {
         return true;
       }
     }
@@ -385,26 +298,15 @@ final class LineScanner {
         line.shortAscii(),
         Block.Kind.BLOCK,
         false,
-        words(line.from),
+        words == 0 ? Words.NONE : Words.ofPacked(Arrays.copyOf(packed, Words.longs(words))),
         List.of(),
         comments == 0 ? List.of() : comments(line),
         List.of());
   }
 
-  private Words words(int from) {
-    if (words == 0) {
-      return Words.NONE;
-    }
-    Words all = Words.room(words);
-    for (int i = 0; i < words; i++) {
-      all.put(i, letters[i], numbers[i], scales[i] + 1, starts[i] - from + 1, ends[i] - from + 1);
-    }
-    return all;
-  }
-
   private int textStart(Line line, int i) {
     int start = commentStarts[i];
-    return line.bytes[start] == '/' ? start + 2 : start + 1;
+    return start + commentMark(line.bytes, start, line.to);
   }
 
   private List<Comment> comments(Line line) {

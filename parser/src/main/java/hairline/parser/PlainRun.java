@@ -29,25 +29,29 @@ public final class PlainRun {
   void add(Line line, LineScanner scanner) {
     if (firstLineWithWords == 0 && scanner.hasWords()) {
       firstLineWithWords = line.number;
-      firstWords = scanner.spanOfWords(line);
+      firstWords = scanner.spanOfWords();
     }
-    add(line, scanner.hasLengthWithPoint(), scanner.hasLengthWithoutPoint());
-  }
-
-  /** Adds the line that the scanner has skimmed last. */
-  void addSkimmed(Line line, LineScanner scanner) {
-    if (firstLineWithWords == 0 && scanner.hasWords()) {
-      firstLineWithWords = line.number;
-      firstWords = scanner.spanOfSkimmedWords(line);
-    }
-    add(line, scanner.skimmedWithPoint(), scanner.skimmedWithoutPoint());
-  }
-
-  private void add(Line line, boolean lengthWithPoint, boolean lengthWithoutPoint) {
     lastLine = line.number;
     endByteOffset = line.byteOffset + line.byteLength;
-    withPoint |= lengthWithPoint;
-    withoutPoint |= lengthWithoutPoint;
+    withPoint |= scanner.hasLengthWithPoint();
+    withoutPoint |= scanner.hasLengthWithoutPoint();
+  }
+
+  /**
+   * Adds the line that was passed over last.
+   *
+   * @param from where it begins in the bytes that the skimmer had
+   * @param endOffset where it ends in its file
+   */
+  void add(int line, int from, long endOffset, LineSkimmer skimmer) {
+    if (firstLineWithWords == 0 && skimmer.hasWords()) {
+      firstLineWithWords = line;
+      firstWords = skimmer.spanOfWords(from);
+    }
+    lastLine = line;
+    endByteOffset = endOffset;
+    withPoint |= skimmer.hasLengthWithPoint();
+    withoutPoint |= skimmer.hasLengthWithoutPoint();
   }
 
   /** Adds those of another run behind these, whose lines are counted from a line of this file. */

@@ -16,6 +16,9 @@ import java.util.Optional;
  */
 record SkimmedStretch(List<Block> blocks, List<PlainRun> plain, int lines, boolean ended) {
 
+  /** So much is read beyond a stretch, for the line that its end cuts. */
+  private static final int SPARE_BYTES = 256;
+
   /** Stretches are short: a buffer for each would be most of what is allocated. */
   private static final ThreadLocal<byte[]> BUFFERS = ThreadLocal.withInitial(LineReader::newBuffer);
 
@@ -29,15 +32,29 @@ record SkimmedStretch(List<Block> blocks, List<PlainRun> plain, int lines, boole
   static SkimmedStretch of(StoredProgram.Opener opener, long from, long to, long leaderEnd)
       throws IOException {
     BlockParser parser = new BlockParser();
+    LineSkimmer skimmer = new LineSkimmer();
     List<Block> blocks = new ArrayList<>();
     List<PlainRun> plain = new ArrayList<>();
     PlainRun run = new PlainRun();
     Line line = new Line();
     try (ByteSource bytes = opener.open()) {
-      LineReader lines = new LineReader(bytes, firstLine(bytes, from, to), 1, BUFFERS.get());
+      LineReader lines = new LineReader(bytes, Math.max(0, from - 1), 1, BUFFERS.get());
+      lines.fillOnce((int) Math.min(Integer.MAX_VALUE, to - from + SPARE_BYTES));
+      if (from > 0) {
+        // The line that holds the byte before ends where another begins. Of a line without end in
+        // the stretch no more is read: the one that begins it has it.
+        lines.skipLine(to);
+      }
       boolean more = true;
-      while (lines.offset() < to && (more = lines.read(line))) {
-        Optional<Block> block = parser.unlessPlain(line, leaderEnd, run);
+      while (more) {
+        if (parser.skims() && lines.offset() >= leaderEnd) {
+          passPlain(lines, to, run, skimmer);
+        }
+        if (lines.offset() >= to) {
+          break;
+        }
+        more = lines.read(line);
+        Optional<Block> block = more ? parser.unlessPlain(line, leaderEnd, run) : Optional.empty();
         if (block.isPresent()) {
           blocks.add(block.get());
           plain.add(run);
@@ -49,18 +66,20 @@ record SkimmedStretch(List<Block> blocks, List<PlainRun> plain, int lines, boole
     }
   }
 
-  /**
-   * Where the first line begins at or behind a place; {@code to} or more where none does; at the
-   * end of the file {@code from}.
-   */
-  private static long firstLine(ByteSource bytes, long from, long to) throws IOException {
-    if (from == 0) {
-      return 0;
+  /** Passes over plain lines as long as they are written in the common way. */
+  private static void passPlain(LineReader lines, long to, PlainRun run, LineSkimmer skimmer) {
+    byte[] buffer = lines.buffer();
+    int end = lines.end();
+    while (lines.offset() < to) {
+      int start = lines.start();
+      int number = lines.number();
+      int eol = skimmer.skim(buffer, start, end);
+      long endOffset = lines.offset() + eol - start;
+      if (eol < 0 || eol == end || !lines.pass(eol)) {
+        return;
+      }
+      run.add(number, start, endOffset, skimmer);
     }
-    // The line that holds the byte before ends where another begins. Of a line without end in the
-    // stretch no more is read: the one that begins it has it.
-    LineReader before = new LineReader(bytes.upTo(to + 1), from - 1, 1, BUFFERS.get());
-    return before.read(new Line()) ? before.offset() : from;
   }
 
   /** A block of it, with its line counted from the beginning of the file. */

@@ -47,45 +47,68 @@ public final class Words extends AbstractList<Word> implements RandomAccess {
       return same;
     }
     Word[] made = words.toArray(new Word[0]);
-    Words all = new Words(new long[LONGS_A_WORD * made.length], made);
+    long[] packed = new long[LONGS_A_WORD * made.length];
     for (int i = 0; i < made.length; i++) {
       Word word = made[i];
       boolean plain =
           word.value() instanceof Value.Literal literal
               && literal.big().isEmpty()
               && literal.scale() <= LARGEST_SCALE;
-      all.put(
-          i,
-          word.letter(),
-          plain ? ((Value.Literal) word.value()).unscaled() : 0,
-          plain ? scaleOrNoPoint((Value.Literal) word.value()) : NOT_PLAIN,
-          word.span().column(),
-          word.span().endColumn());
+      packed[LONGS_A_WORD * i] = plain ? ((Value.Literal) word.value()).unscaled() : 0;
+      packed[LONGS_A_WORD * i + 1] =
+          pack(
+              word.letter(),
+              plain ? scaleOrNoPoint((Value.Literal) word.value()) : NOT_PLAIN,
+              word.span().column(),
+              word.span().endColumn());
     }
-    return all;
+    return new Words(packed, made);
   }
 
   private static int scaleOrNoPoint(Value.Literal literal) {
     return literal.hasPoint() ? literal.scale() + 1 : 0;
   }
 
-  /** Room for so many words with plain numbers, to be filled by {@link #put}. */
-  static Words room(int count) {
-    return new Words(new long[LONGS_A_WORD * count], null);
+  /** The words that these longs hold, two for each; they are not copied and must not change. */
+  static Words ofPacked(long[] packed) {
+    return new Words(packed, null);
+  }
+
+  /** How many longs hold so many words. */
+  static int longs(int words) {
+    return LONGS_A_WORD * words;
   }
 
   /**
-   * Puts a word in its place.
+   * What is kept of a word beside its digits.
    *
    * @param scaleOrNoPoint one more than the digits behind the point, 0 without a point
    */
-  void put(int i, int letter, long unscaled, int scaleOrNoPoint, int column, int endColumn) {
-    packed[LONGS_A_WORD * i] = unscaled;
-    packed[LONGS_A_WORD * i + 1] =
-        letter
-            | (long) scaleOrNoPoint << SCALE_SHIFT
-            | (long) column << COLUMN_SHIFT
-            | (long) endColumn << END_SHIFT;
+  static long pack(int letter, int scaleOrNoPoint, int column, int endColumn) {
+    return letter
+        | (long) scaleOrNoPoint << SCALE_SHIFT
+        | (long) column << COLUMN_SHIFT
+        | (long) endColumn << END_SHIFT;
+  }
+
+  /** The letter of a word packed. */
+  static int letter(long pack) {
+    return (int) pack & BYTE;
+  }
+
+  /** Whether a plain number packed has a point. */
+  static boolean hasPoint(long pack) {
+    return ((int) (pack >>> SCALE_SHIFT) & BYTE) != 0;
+  }
+
+  /** The column where a word packed begins. */
+  static int column(long pack) {
+    return (int) (pack >>> COLUMN_SHIFT) & COLUMN;
+  }
+
+  /** The column behind the end of a word packed. */
+  static int endColumn(long pack) {
+    return (int) (pack >>> END_SHIFT) & COLUMN;
   }
 
   private int bits(int i, int shift, int mask) {

@@ -19,7 +19,7 @@ class ScannerProperties {
   private static final int LINES = 1_000;
 
   private final BlockParser quick = new BlockParser(SharedTables.ALL, true);
-  private final BlockParser skims = new BlockParser(SharedTables.ALL, true);
+  private final LineSkimmer skimmer = new LineSkimmer();
   private int timesSkimmed;
   private final BlockParser grammar = new BlockParser(SharedTables.ALL, false);
 
@@ -38,32 +38,50 @@ class ScannerProperties {
     boolean scanned = quick.scan(line);
     assertThat(quick.parse(line)).isEqualTo(grammar.parse(line(bytes)));
     boolean plain = quick.scan(line) && quick.scanner().isPlain(line);
+    int length = bytes.length;
+    skimmedAsScanned(bytes, 0, length, length, plain);
     // Digits behind the line, as another line's in the buffer, belong to none of its numbers.
-    byte[] padded = Arrays.copyOf(bytes, bytes.length + 8);
-    Arrays.fill(padded, bytes.length, padded.length, (byte) '7');
-    Line amongOthers = line(bytes);
-    amongOthers.take(padded, 0, bytes.length);
-    for (Line skimmed : List.of(line(bytes), amongOthers)) {
-      if (skims.skim(skimmed)) {
-        assertThat(plain).isTrue();
-        assertThat(
-                List.of(
-                    skims.scanner().hasWords(),
-                    skims.scanner().skimmedWithPoint(),
-                    skims.scanner().skimmedWithoutPoint()))
-            .isEqualTo(
-                List.of(
-                    quick.scanner().hasWords(),
-                    quick.scanner().hasLengthWithPoint(),
-                    quick.scanner().hasLengthWithoutPoint()));
-        if (skims.scanner().hasWords()) {
-          assertThat(skims.scanner().spanOfSkimmedWords(skimmed))
-              .isEqualTo(quick.scanner().spanOfWords(line));
-        }
-        timesSkimmed++;
+    byte[] padded = Arrays.copyOf(bytes, length + 8);
+    Arrays.fill(padded, length, padded.length, (byte) '7');
+    skimmedAsScanned(padded, 0, length, length, plain);
+    for (char end : new char[] {'\n', '\r'}) {
+      // Among other lines it is read up to its end.
+      byte[] between = Arrays.copyOf("X1\n".getBytes(UTF_8), length + 20);
+      Arrays.fill(between, (byte) '7');
+      System.arraycopy(bytes, 0, between, 3, length);
+      between[3 + length] = (byte) end;
+      assertThat(quick.scanner().scan(between, 3, between.length) == 3 + length).isEqualTo(scanned);
+      Line there = line(bytes);
+      there.take(between, 3, 3 + length);
+      if (scanned) {
+        assertThat(quick.scanner().block(there)).isEqualTo(grammar.parse(line(bytes)));
       }
+      skimmedAsScanned(between, 3, 3 + length, between.length, plain);
     }
     return scanned;
+  }
+
+  /** Compares a line passed over with the same line scanned; unless it is left alone. */
+  private void skimmedAsScanned(byte[] bytes, int from, int end, int to, boolean plain) {
+    int eol = skimmer.skim(bytes, from, to);
+    if (eol == -1) {
+      return;
+    }
+    assertThat(plain).isTrue();
+    assertThat(eol).isEqualTo(end);
+    assertThat(quick.scanner().scan(bytes, from, to)).isEqualTo(end);
+    assertThat(
+            List.of(
+                skimmer.hasWords(), skimmer.hasLengthWithPoint(), skimmer.hasLengthWithoutPoint()))
+        .isEqualTo(
+            List.of(
+                quick.scanner().hasWords(),
+                quick.scanner().hasLengthWithPoint(),
+                quick.scanner().hasLengthWithoutPoint()));
+    if (skimmer.hasWords()) {
+      assertThat(skimmer.spanOfWords(from)).isEqualTo(quick.scanner().spanOfWords());
+    }
+    timesSkimmed++;
   }
 
   /** Tape marks, and what only looks like one. */
@@ -97,6 +115,8 @@ class ScannerProperties {
             "N120 G1 X1.2040 Y-.5 F180. (first)",
             "g3x+0.5y-7i0.j.05 ;end",
             " /2 T3 M6 //remark",
+            "X-1234.5678 Z+123456789. ;x",
+            "G0 X.0 Y0.\tI-.125 K7 (a longer comment)",
             "X1 2.3 Z-0",
             "%",
             "O1(a)(b)N1N2")) {
