@@ -86,6 +86,15 @@ final class AxisState {
     return wasKnown ? moved : MOVED;
   }
 
+  /** Goes to a coordinate of whole picometres; gives in what way the axis moves, as above. */
+  int goTo(long stored, long written) {
+    boolean wasKnown = known;
+    int moved = take(stored, written, null);
+    known = true;
+    endStretch();
+    return wasKnown ? moved : MOVED;
+  }
+
   /**
    * Goes by an increment; an unknown axis stays unknown.
    *

@@ -23,6 +23,7 @@ public final class Interpreter {
 
   private final ControlProfile profile;
   private final Opener opener;
+  private boolean longWayOnly;
 
   /** An interpreter of the first program of these files, for this control. */
   public Interpreter(ControlProfile profile, ProgramFiles files) {
@@ -39,6 +40,12 @@ public final class Interpreter {
     this.opener = sink -> ProgramFiles.alone(program, sink);
   }
 
+  /** Has no block executed by {@link PlainBlocks}; what is told is the same. */
+  Interpreter longWayOnly() {
+    longWayOnly = true;
+    return this;
+  }
+
   /**
    * Runs the program from its start to its end. The last event is {@link Event.Ended}, or {@link
    * Event.StepBudgetReached}.
@@ -51,7 +58,7 @@ public final class Interpreter {
     ProgramFiles files = opener.open(sink);
     try (BlockFlow flow =
         new BlockFlow(files, profile.callDepth(), profile.stepBudget(), blockDeleteOn, sink)) {
-      Run run = new Run(new Control(profile, sink), flow);
+      Run run = new Run(new Control(profile, sink), flow, longWayOnly);
       for (Optional<FlowBlock> next = flow.next(); next.isPresent(); next = flow.next()) {
         run.execute(next.get().block(), next.get().file());
       }
@@ -69,9 +76,11 @@ public final class Interpreter {
     private final ModalCodes codes;
     private final Motions motions;
     private final Calls calls;
+    private final PlainBlocks plain;
+    private final boolean longWayOnly;
     private boolean ended;
 
-    Run(Control control, BlockFlow flow) {
+    Run(Control control, BlockFlow flow, boolean longWayOnly) {
       this.control = control;
       this.flow = flow;
       control.limit(flow);
@@ -82,6 +91,8 @@ public final class Interpreter {
       codes = new ModalCodes(control, assumptions, forgetting);
       motions = new Motions(control, assumptions, forgetting);
       calls = new Calls(control, flow, codes, forgetting);
+      plain = new PlainBlocks(control, assumptions, motions);
+      this.longWayOnly = longWayOnly;
     }
 
     void execute(Block block, int file) throws IOException {
@@ -91,6 +102,12 @@ public final class Interpreter {
       }
       control.startBlock(new Place(file, block.line(), span(block)));
       control.emit(new Event.BlockStarted(control.at(), block, before));
+      if (longWayOnly || !plain.execute(block)) {
+        executeTheLongWay(block, before);
+      }
+    }
+
+    private void executeTheLongWay(Block block, Modes before) throws IOException {
       if (!block.problems().isEmpty()
           && block.problems().stream().anyMatch(UnreadBlock::isUnread)) {
         unread.forget(block);

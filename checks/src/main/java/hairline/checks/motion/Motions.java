@@ -54,6 +54,16 @@ final class Motions {
     cycles = new CycleMotions(control, moves, assumptions, forgetting);
   }
 
+  /** What makes moves. */
+  MoveMaker moves() {
+    return moves;
+  }
+
+  /** No cycle is in force. */
+  void endCycle() {
+    cycles.end();
+  }
+
   /** Makes the motion of a block, if it has one. */
   void execute(BlockWords words) throws IOException {
     move(words);
