@@ -11,7 +11,9 @@ import org.jspecify.annotations.Nullable;
  * comes out is the same as without it, a fault of the reader at the same place.
  */
 public final class ReadAhead implements BlockSource {
-  private static final int BLOCKS_A_BATCH = 256;
+  /** So many that threads are seldom woken, so few that most die before they are collected. */
+  private static final int BLOCKS_A_BATCH = 512;
+
   private static final int BATCHES = 4;
 
   /** Blocks, or what went wrong behind them; an empty one is the end. */

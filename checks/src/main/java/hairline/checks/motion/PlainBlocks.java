@@ -63,8 +63,7 @@ final class PlainBlocks {
     codesAreUsual =
         control.codes.onSheet('G', Code.G0.tenths()).isEmpty()
             && control.codes.onSheet('G', Code.G1.tenths()).isEmpty();
-    pointless =
-        control.profile.decimalPoint().filter(p -> p == PointlessNumber.UNITS).isPresent();
+    pointless = control.profile.decimalPoint().filter(p -> p == PointlessNumber.UNITS).isPresent();
     pointlessZero =
         control.profile.decimalPoint().filter(p -> p == PointlessNumber.INCREMENTS).isEmpty();
     digitsKept = Math.min(MM_DIGITS, control.rounding.digitsKept(Units.MM));

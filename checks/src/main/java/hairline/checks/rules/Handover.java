@@ -13,7 +13,9 @@ import org.jspecify.annotations.Nullable;
  * the very same order either way; a bounded number of them is under way.
  */
 final class Handover implements EventSink {
-  private static final int EVENTS_A_BATCH = 256;
+  /** So many that threads are seldom woken, so few that most die before they are collected. */
+  private static final int EVENTS_A_BATCH = 1_024;
+
   private static final int BATCHES = 4;
 
   /** Events, some of which go to the sink for direct ones. */

@@ -26,20 +26,84 @@ class PlainBlocksProperties {
   Arbitrary<String> words() {
     Arbitrary<String> number =
         Arbitraries.of(
-            "0", "0.", "-0.", "1.", "-2.5", "0.0001", "-0.00015", ".00005", "3", "12.3456", "1.00",
-            "1000000000.", "9999999999.", "0.123456789", "0.1234567891", "#1", "[1+2]", "-4");
+            "0",
+            "0.",
+            "-0.",
+            "1.",
+            "-2.5",
+            "0.0001",
+            "-0.00015",
+            ".00005",
+            "3",
+            "12.3456",
+            "1.00",
+            "1000000000.",
+            "9999999999.",
+            "0.123456789",
+            "0.1234567891",
+            "#1",
+            "[1+2]",
+            "-4");
     Arbitrary<String> plain =
         Combinators.combine(Arbitraries.of("X", "Y", "Z", "X", "Y", "Z", "F"), number)
             .as((letter, value) -> letter + value);
     Arbitrary<String> other =
         Arbitraries.of(
-            "G0", "G1", "G01", "G1.", "G0.0", "G2", "G3", "G90", "G91", "G20", "G21", "G93", "G94",
-            "G95", "G80", "G81 R1. Q1.", "G28", "G92", "G52", "G9", "G54", "G55", "G41 D1", "G40",
-            "G68", "G69", "N1", "N2", "O3", "I1.", "J-1.", "R2.", "A3.", "U1.", "E1", "S900", "M3",
-            "M5", "T1", "M6", "G43 H1", "G49", "G53", "G38.2", "G4 P1.", "M0", "G96", "G61",
-            "(side)", "F100", "F100.", "F0", "F-1.", "G10 L2 P1");
-    return Arbitraries.frequencyOf(
-        Tuple.of(5, plain), Tuple.of(2, other));
+            "G0",
+            "G1",
+            "G01",
+            "G1.",
+            "G0.0",
+            "G2",
+            "G3",
+            "G90",
+            "G91",
+            "G20",
+            "G21",
+            "G93",
+            "G94",
+            "G95",
+            "G80",
+            "G81 R1. Q1.",
+            "G28",
+            "G92",
+            "G52",
+            "G9",
+            "G54",
+            "G55",
+            "G41 D1",
+            "G40",
+            "G68",
+            "G69",
+            "N1",
+            "N2",
+            "O3",
+            "I1.",
+            "J-1.",
+            "R2.",
+            "A3.",
+            "U1.",
+            "E1",
+            "S900",
+            "M3",
+            "M5",
+            "T1",
+            "M6",
+            "G43 H1",
+            "G49",
+            "G53",
+            "G38.2",
+            "G4 P1.",
+            "M0",
+            "G96",
+            "G61",
+            "(side)",
+            "F100",
+            "F100.",
+            "F0",
+            "F-1.",
+            "G10 L2 P1");
+    return Arbitraries.frequencyOf(Tuple.of(5, plain), Tuple.of(2, other));
   }
 
   @Provide
@@ -48,10 +112,17 @@ class PlainBlocksProperties {
         words().list().ofMinSize(0).ofMaxSize(4).map(words -> String.join(" ", words));
     Arbitrary<String> usual =
         Arbitraries.of(
-            "G21 G90 G94 G17 G54", "G0 X0. Y0. Z0.", "G1 X1. F300.", "X2.5", "N7 Y-2. (side)",
-            "G1 Z-0.004", "", "#1=2", "/X3.", "M30");
-    return Arbitraries.frequencyOf(
-            Tuple.of(2, line), Tuple.of(1, usual))
+            "G21 G90 G94 G17 G54",
+            "G0 X0. Y0. Z0.",
+            "G1 X1. F300.",
+            "X2.5",
+            "N7 Y-2. (side)",
+            "G1 Z-0.004",
+            "",
+            "#1=2",
+            "/X3.",
+            "M30");
+    return Arbitraries.frequencyOf(Tuple.of(2, line), Tuple.of(1, usual))
         .list()
         .ofMinSize(2)
         .ofMaxSize(25);
