@@ -48,8 +48,8 @@ final class BlockParser {
     return scans && !line.tooLong && scanner.scan(line);
   }
 
-  /** Whether lines may be passed over by a {@link LineSkimmer}. */
-  boolean skims() {
+  /** Whether plain lines are read without the grammar's machinery. */
+  boolean scans() {
     return scans;
   }
 

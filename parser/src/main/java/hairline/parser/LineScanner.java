@@ -1,8 +1,6 @@
 package hairline.parser;
 
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * Reads a line without the grammar's machinery where it is simple: ASCII, words with plain numbers
@@ -28,8 +26,16 @@ final class LineScanner {
   private static final int LENGTHS = set("XYZUVWIJRQ");
   private static final int NOT_PLAIN = set("NOM");
 
-  /** The words of the line read last, as {@link Words} packs them. */
-  private final long[] packed = new long[Words.longs(MOST_WORDS)];
+  /** So many longs hold a line packed. */
+  static final int MOST_LONGS = Words.longs(MOST_WORDS) + MOST_COMMENTS;
+
+  private final long[] own = new long[MOST_LONGS];
+
+  /** The words of the line read last, as {@link Words} packs them, then its comments. */
+  private long[] packed = own;
+
+  /** Where they begin there. */
+  private int first;
 
   private int words;
 
@@ -46,6 +52,17 @@ final class LineScanner {
       set |= 1 << (letters.charAt(i) - 'A');
     }
     return set;
+  }
+
+  /** Packs the lines that follow into these longs from an index on. */
+  void packInto(long[] longs, int from) {
+    packed = longs;
+    first = from;
+  }
+
+  /** Packs the lines that follow where nobody else sees it. */
+  void packForItself() {
+    packInto(own, 0);
   }
 
   /** Reads a line; false where the grammar has to. */
@@ -86,6 +103,10 @@ final class LineScanner {
         }
       }
     }
+    for (int i = 0; i < comments; i++) {
+      packed[first + Words.longs(words) + i] =
+          PackedComments.pack(commentStarts[i] - from + 1, commentEnds[i] - from + 1);
+    }
     return at;
   }
 
@@ -124,14 +145,14 @@ final class LineScanner {
   }
 
   private void put(int letter, long unscaled, int scaleOrNoPoint, int column, int endColumn) {
-    int i = Words.longs(words++);
+    int i = first + Words.longs(words++);
     packed[i] = unscaled;
     packed[i + 1] = Words.pack('A' + letter, scaleOrNoPoint, column, endColumn);
   }
 
   /** Whether all that stands in the line so far is a sequence number. */
   private boolean isSecondNumber() {
-    return words == 1 && comments == 0 && Words.letter(packed[1]) == 'N';
+    return words == 1 && comments == 0 && Words.letter(packed[first + 1]) == 'N';
   }
 
   /** Reads any word that it may; gives where it ends, or -1. */
@@ -244,7 +265,18 @@ final class LineScanner {
 
   /** Where the words of the line read last stand, which has some. */
   Span spanOfWords() {
-    return new Span(Words.column(packed[1]), Words.endColumn(packed[Words.longs(words) - 1]));
+    return new Span(
+        Words.column(packed[first + 1]), Words.endColumn(packed[first + Words.longs(words) - 1]));
+  }
+
+  /** How many words the line read last has. */
+  int words() {
+    return words;
+  }
+
+  /** How many comments the line read last has. */
+  int comments() {
+    return comments;
   }
 
   /** Whether the line read last has a word. */
@@ -259,7 +291,7 @@ final class LineScanner {
         return false;
       }
     }
-    for (int i = 0; i < Words.longs(words); i += 2) {
+    for (int i = first; i < first + Words.longs(words); i += 2) {
       int letter = Words.letter(packed[i + 1]) - 'A';
       boolean plain = !isG(letter) || (!Words.hasPoint(packed[i + 1]) && isPlainCode(packed[i]));
       if (!plain || !isPlainLetter(letter)) {
@@ -280,7 +312,7 @@ final class LineScanner {
   }
 
   private boolean hasLength(boolean withPoint) {
-    for (int i = 0; i < Words.longs(words); i += 2) {
+    for (int i = first; i < first + Words.longs(words); i += 2) {
       boolean length = lengthBit(Words.letter(packed[i + 1]) - 'A') != 0;
       if (length && packed[i] != 0 && Words.hasPoint(packed[i + 1]) == withPoint) {
         return true;
@@ -291,37 +323,21 @@ final class LineScanner {
 
   /** The block that the line read last makes. */
   Block block(Line line) {
-    return new Block(
+    int longs = Words.longs(words) + comments;
+    return Block.plain(
         line.number,
         line.byteOffset,
         line.byteLength,
-        line.shortAscii(),
-        Block.Kind.BLOCK,
-        false,
-        words == 0 ? Words.NONE : Words.ofPacked(Arrays.copyOf(packed, Words.longs(words))),
-        List.of(),
-        comments == 0 ? List.of() : comments(line),
-        List.of());
+        longs == 0
+            ? Words.NONE
+            : Words.ofPacked(Arrays.copyOfRange(packed, first, first + longs), 0, words),
+        Arrays.copyOfRange(line.bytes, line.from, line.to),
+        0,
+        comments);
   }
 
   private int textStart(Line line, int i) {
     int start = commentStarts[i];
     return start + commentMark(line.bytes, start, line.to);
-  }
-
-  private List<Comment> comments(Line line) {
-    Comment[] all = new Comment[comments];
-    for (int i = 0; i < comments; i++) {
-      int start = commentStarts[i];
-      int end = commentEnds[i];
-      int text = textStart(line, i);
-      int textEnd = line.bytes[start] == '(' ? end - 1 : end;
-      all[i] =
-          new Comment(
-              new String(line.bytes, text, textEnd - text, StandardCharsets.ISO_8859_1),
-              true,
-              new Span(start - line.from + 1, end - line.from + 1));
-    }
-    return Arrays.asList(all);
   }
 }

@@ -24,6 +24,18 @@ public interface PartProgram {
   BlockSource blocksFrom(long byteOffset, int line) throws IOException;
 
   /**
+   * The blocks of one of the programs that stand in the text, from the start of a line; tape marks
+   * and leader are left out.
+   *
+   * @param endByteOffset where the program ends: the first block at or behind this place is none of
+   *     it
+   * @throws IOException if the bytes cannot be read
+   */
+  default BlockSource blocksOf(long byteOffset, int line, long endByteOffset) throws IOException {
+    return new ProgramBlocks(blocksFrom(byteOffset, line), endByteOffset);
+  }
+
+  /**
    * Its blocks from the first on, as a first look wants them: plain ones are not made, but told of
    * in sum.
    *

@@ -11,39 +11,33 @@ import org.jspecify.annotations.Nullable;
  * comes out is the same as without it, a fault of the reader at the same place.
  */
 public final class ReadAhead implements BlockSource {
-  /** So many that threads are seldom woken, so few that most die before they are collected. */
-  private static final int BLOCKS_A_BATCH = 512;
-
   private static final int BATCHES = 4;
 
-  /** Blocks, or what went wrong behind them; an empty one is the end. */
-  private static final class Batch {
-    private final Block[] blocks = new Block[BLOCKS_A_BATCH];
-    private int count;
-    private @Nullable Throwable fault;
-  }
+  /** Blocks, and what went wrong behind them; none is the end. */
+  private record Batch(BlockBatch blocks, @Nullable Throwable fault) {}
 
-  private final BlockSource source;
+  private final BatchSource source;
   private final BlockingQueue<Batch> filled = new ArrayBlockingQueue<>(BATCHES);
   private final Thread reader;
-  private Batch batch = new Batch();
-  private int taken;
+  private Batch batch = new Batch(BlockBatch.empty(), null);
+  private BlockBatch blocks = batch.blocks;
   private boolean ended;
 
   /** Begins to read. */
   public ReadAhead(BlockSource source) {
-    this.source = source;
+    this.source = source instanceof BatchSource batches ? batches : new OneByOne(source);
     this.reader = new Thread(this::read, "read-ahead");
     reader.setDaemon(true);
     reader.start();
   }
 
   private void read() {
+    BlockBatch.Builder builder = new BlockBatch.Builder();
     try {
       boolean more = true;
       while (more) {
-        Batch next = new Batch();
-        more = fill(next) && next.count > 0;
+        Batch next = fill(builder);
+        more = next.fault == null && !next.blocks.isEmpty();
         filled.put(next);
       }
     } catch (InterruptedException e) {
@@ -52,29 +46,21 @@ public final class ReadAhead implements BlockSource {
     }
   }
 
-  /** Fills a batch; false behind a fault. */
-  private boolean fill(Batch next) {
+  private Batch fill(BlockBatch.Builder builder) {
     try {
-      while (next.count < BLOCKS_A_BATCH) {
-        Optional<Block> block = source.next();
-        if (block.isEmpty()) {
-          return true;
-        }
-        next.blocks[next.count++] = block.get();
-      }
-      return true;
+      source.fill(builder);
+      return new Batch(builder.build(), null);
     } catch (IOException | RuntimeException | Error e) {
-      next.fault = e;
-      return false;
+      return new Batch(builder.build(), e);
     }
   }
 
   @Override
   public Optional<Block> next() throws IOException {
-    if (taken == batch.count && !refill()) {
+    if (blocks.isUsedUp() && !refill()) {
       return Optional.empty();
     }
-    return Optional.of(batch.blocks[taken++]);
+    return Optional.of(blocks.take());
   }
 
   private boolean refill() throws IOException {
@@ -88,12 +74,12 @@ public final class ReadAhead implements BlockSource {
       Thread.currentThread().interrupt();
       throw new IOException("interrupted while blocks were read", e);
     }
-    taken = 0;
-    if (batch.count == 0) {
+    blocks = batch.blocks;
+    if (blocks.isEmpty()) {
       rethrow(batch.fault);
       ended = true;
     }
-    return batch.count > 0;
+    return !blocks.isEmpty();
   }
 
   private static void rethrow(@Nullable Throwable fault) throws IOException {
@@ -123,5 +109,29 @@ public final class ReadAhead implements BlockSource {
       Thread.currentThread().interrupt();
     }
     source.close();
+  }
+
+  /** Any source, by the batch. */
+  private record OneByOne(BlockSource source) implements BatchSource {
+    @Override
+    public void fill(BlockBatch.Builder batch) throws IOException {
+      while (!batch.isFull()) {
+        Optional<Block> block = source.next();
+        if (block.isEmpty()) {
+          return;
+        }
+        batch.add(block.get());
+      }
+    }
+
+    @Override
+    public Optional<Block> next() throws IOException {
+      return source.next();
+    }
+
+    @Override
+    public void close() throws IOException {
+      source.close();
+    }
   }
 }

@@ -62,7 +62,7 @@ final class SkimAhead implements SkimmedBlocks {
         plain.add(now.plain().get(taken), linesBefore);
       }
       if (taken < now.blocks().size()) {
-        return Optional.of(SkimmedStretch.behind(linesBefore, now.blocks().get(taken++)));
+        return Optional.of(now.blocks().get(taken++).behind(linesBefore));
       }
       if (now.ended()) {
         taken = now.plain().size();

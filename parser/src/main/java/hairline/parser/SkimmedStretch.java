@@ -47,7 +47,7 @@ record SkimmedStretch(List<Block> blocks, List<PlainRun> plain, int lines, boole
       }
       boolean more = true;
       while (more) {
-        if (parser.skims() && lines.offset() >= leaderEnd) {
+        if (parser.scans() && lines.offset() >= leaderEnd) {
           passPlain(lines, to, run, skimmer);
         }
         if (lines.offset() >= to) {
@@ -80,20 +80,5 @@ record SkimmedStretch(List<Block> blocks, List<PlainRun> plain, int lines, boole
       }
       run.add(number, start, endOffset, skimmer);
     }
-  }
-
-  /** A block of it, with its line counted from the beginning of the file. */
-  static Block behind(int linesBefore, Block block) {
-    return new Block(
-        block.line() + linesBefore,
-        block.byteOffset(),
-        block.byteLength(),
-        block.text(),
-        block.kind(),
-        block.deletable(),
-        block.words(),
-        block.settings(),
-        block.comments(),
-        block.problems());
   }
 }

@@ -3,7 +3,6 @@ package hairline.parser;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.SortedSet;
 
@@ -35,7 +34,18 @@ final class StoredProgram implements PartProgram {
       throw new IllegalArgumentException("byte " + byteOffset + ", line " + line);
     }
     long leaderEnd = leaderEnd();
-    return new Blocks(new LineReader(opener.open(), byteOffset, line), leaderEnd);
+    return new StoredBlocks(
+        new LineReader(opener.open(), byteOffset, line), leaderEnd, StoredBlocks.EVERY_BLOCK);
+  }
+
+  @Override
+  public BlockSource blocksOf(long byteOffset, int line, long endByteOffset) throws IOException {
+    if (byteOffset < 0 || line < 1) {
+      throw new IllegalArgumentException("byte " + byteOffset + ", line " + line);
+    }
+    long leaderEnd = leaderEnd();
+    return new StoredBlocks(
+        new LineReader(opener.open(), byteOffset, line), leaderEnd, endByteOffset);
   }
 
   @Override
@@ -64,30 +74,5 @@ final class StoredProgram implements PartProgram {
       leaderEnd = OptionalLong.of(Leader.end(opener));
     }
     return leaderEnd.getAsLong();
-  }
-
-  private static final class Blocks implements BlockSource {
-    private final LineReader lines;
-    private final long leaderEnd;
-    private final Line line = new Line();
-    private final BlockParser parser = new BlockParser();
-
-    Blocks(LineReader lines, long leaderEnd) {
-      this.lines = lines;
-      this.leaderEnd = leaderEnd;
-    }
-
-    @Override
-    public Optional<Block> next() throws IOException {
-      if (!lines.read(line)) {
-        return Optional.empty();
-      }
-      return Optional.of(line.byteOffset < leaderEnd ? Leader.block(line) : parser.parse(line));
-    }
-
-    @Override
-    public void close() throws IOException {
-      lines.close();
-    }
   }
 }

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Words extends AbstractList<Word> implements RandomAccess {
   /** No words. */
-  static final Words NONE = new Words(new long[0], null);
+  static final Words NONE = new Words(new long[0], 0, 0, null);
 
   private static final int LONGS_A_WORD = 2;
   private static final int SCALE_SHIFT = 8;
@@ -33,11 +33,16 @@ public final class Words extends AbstractList<Word> implements RandomAccess {
    */
   private final long[] packed;
 
+  private final int from;
+  private final int count;
+
   /** Every word, where one of them is not plain. */
   private final Word @Nullable [] made;
 
-  private Words(long[] packed, Word @Nullable [] made) {
+  private Words(long[] packed, int from, int count, Word @Nullable [] made) {
     this.packed = packed;
+    this.from = from;
+    this.count = count;
     this.made = made;
   }
 
@@ -62,16 +67,24 @@ public final class Words extends AbstractList<Word> implements RandomAccess {
               word.span().column(),
               word.span().endColumn());
     }
-    return new Words(packed, made);
+    return new Words(packed, 0, made.length, made);
   }
 
   private static int scaleOrNoPoint(Value.Literal literal) {
     return literal.hasPoint() ? literal.scale() + 1 : 0;
   }
 
-  /** The words that these longs hold, two for each; they are not copied and must not change. */
-  static Words ofPacked(long[] packed) {
-    return new Words(packed, null);
+  /**
+   * The words that longs hold from an index on, two for each; the longs are not copied and must not
+   * change.
+   */
+  static Words ofPacked(long[] packed, int from, int count) {
+    return new Words(packed, from, count, null);
+  }
+
+  /** One of the longs that stand behind the words. */
+  long behind(int index) {
+    return packed[from + longs(count) + index];
   }
 
   /** How many longs hold so many words. */
@@ -112,12 +125,12 @@ public final class Words extends AbstractList<Word> implements RandomAccess {
   }
 
   private int bits(int i, int shift, int mask) {
-    return (int) (packed[LONGS_A_WORD * i + 1] >>> shift) & mask;
+    return (int) (packed[from + LONGS_A_WORD * i + 1] >>> shift) & mask;
   }
 
   @Override
   public int size() {
-    return packed.length / LONGS_A_WORD;
+    return count;
   }
 
   @Override
@@ -147,7 +160,7 @@ public final class Words extends AbstractList<Word> implements RandomAccess {
 
   /** The digits of a plain number with their sign. */
   public long unscaled(int i) {
-    return packed[LONGS_A_WORD * i];
+    return packed[from + LONGS_A_WORD * i];
   }
 
   /** How many digits of a plain number follow its point. */

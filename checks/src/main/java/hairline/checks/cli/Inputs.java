@@ -266,6 +266,11 @@ final class Inputs {
     }
 
     @Override
+    public BlockSource blocksOf(long byteOffset, int line, long endByteOffset) throws IOException {
+      return program.blocksOf(byteOffset, line, endByteOffset);
+    }
+
+    @Override
     public SkimmedBlocks skim() throws IOException {
       return program.skim();
     }

@@ -348,28 +348,9 @@ public final class ProgramFiles {
 
   private BlockSource stream(Found found) throws IOException {
     Program program = found.program();
-    BlockSource source = text(found.file()).blocksFrom(program.byteOffset(), program.line());
-    BlockSource stretch = new Stretch(source, program.endByteOffset());
-    return length(found) < READ_AHEAD_BYTES ? stretch : new ReadAhead(stretch);
-  }
-
-  /** Blocks up to the end of a program, tape marks and leader left out. */
-  private record Stretch(BlockSource source, long endByteOffset) implements BlockSource {
-    @Override
-    public Optional<Block> next() throws IOException {
-      Optional<Block> next = source.next();
-      while (next.isPresent()
-          && next.get().kind() != Block.Kind.BLOCK
-          && next.get().byteOffset() < endByteOffset) {
-        next = source.next();
-      }
-      return next.filter(block -> block.byteOffset() < endByteOffset);
-    }
-
-    @Override
-    public void close() throws IOException {
-      source.close();
-    }
+    BlockSource blocks =
+        text(found.file()).blocksOf(program.byteOffset(), program.line(), program.endByteOffset());
+    return length(found) < READ_AHEAD_BYTES ? blocks : new ReadAhead(blocks);
   }
 
   private static final class Replayed implements BlockSource {
