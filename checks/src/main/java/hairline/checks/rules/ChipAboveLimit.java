@@ -29,7 +29,7 @@ public final class ChipAboveLimit implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    ToothCuts.each(context, on, tooth -> judge(context, tooth, ""));
+    ToothCuts.judgeEach(context, on, tooth -> judge(context, tooth, ""));
     ToothCuts.eachDown(context, on, tooth -> judge(context, tooth, " straight down"));
   }
 

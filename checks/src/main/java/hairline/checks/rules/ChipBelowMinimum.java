@@ -43,7 +43,7 @@ public final class ChipBelowMinimum implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    ToothCuts.eachByStretch(
+    ToothCuts.judgeEachByStretch(
         context,
         on,
         tooth -> {

@@ -27,7 +27,7 @@ public final class FeedBelowEdgeRadius implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    ToothCuts.each(
+    ToothCuts.judgeEach(
         context,
         on,
         tooth ->

@@ -20,6 +20,7 @@ import hairline.checks.setup.ToolKeys;
 import hairline.checks.stock.Cut;
 import hairline.checks.timing.PlannedMove;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** The programmed feed would make a chip, the feed that the machine reaches does not. */
 @AutoService(Rule.class)
@@ -134,6 +135,11 @@ public final class FeedNotReached implements Rule {
     private Tally surely = new Tally(0);
     private Tally likely = new Tally(0);
 
+    // What the cut in hand needs, and those that are alike.
+    private ToothCuts.@Nullable Alike reckoned;
+    private double surelyNeededMmPerMin;
+    private double likelyNeededMmPerMin;
+
     void begin(int operation) {
       surely = new Tally(operation);
       likely = new Tally(operation);
@@ -171,15 +177,31 @@ public final class FeedNotReached implements Rule {
     if (planned.isEmpty()) {
       return;
     }
+    if (!isReckoned(context, current, tooth)) {
+      return;
+    }
+    current.surely.take(tooth, planned.get(), current.surelyNeededMmPerMin);
+    current.likely.take(tooth, planned.get(), current.likelyNeededMmPerMin);
+  }
+
+  /** Whether the feed that the cut needs can be told; then it is kept. */
+  // Cuts that are alike share one object.
+  @SuppressWarnings("ReferenceEquality")
+  private static boolean isReckoned(RuleContext context, Current current, ToothCut tooth) {
+    if (current.reckoned == tooth.alike()) {
+      return true;
+    }
     Optional<Band> edgeUm =
         context.need(tooth.tool(), ToolKeys.EDGE_RADIUS, tooth.cut().at()).map(e -> e.um());
     Optional<Band> ratio = context.need(MaterialKeys.MINIMUM_CHIP_RATIO, tooth.cut().at());
     if (edgeUm.isEmpty() || ratio.isEmpty()) {
-      return;
+      return false;
     }
     Band minimumUm = MinimumChip.um(ratio.get(), edgeUm.get());
-    current.surely.take(tooth, planned.get(), neededFeed(tooth, minimumUm.low()));
-    current.likely.take(tooth, planned.get(), neededFeed(tooth, minimumUm.typical()));
+    current.surelyNeededMmPerMin = neededFeed(tooth, minimumUm.low());
+    current.likelyNeededMmPerMin = neededFeed(tooth, minimumUm.typical());
+    current.reckoned = tooth.alike();
+    return true;
   }
 
   /**

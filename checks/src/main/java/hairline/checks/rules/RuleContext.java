@@ -33,6 +33,8 @@ public final class RuleContext {
   private final Collector collector;
   private final IntFunction<String> fileName;
 
+  private long said;
+
   /** Values that are not given, and were told to be assumed; a few, asked for at every cut. */
   private final List<Resolved<?>> told = new ArrayList<>();
 
@@ -127,6 +129,7 @@ public final class RuleContext {
   private <T> Optional<T> need(
       Resolved<T> wanted, Optional<Place> at, Function<? super T, String> format) {
     if (wanted.value().isEmpty()) {
+      said++;
       collector.notChecked(
           info.name(),
           wanted.path()
@@ -199,7 +202,13 @@ public final class RuleContext {
 
   /** Speaks. */
   public void report(Occurrence.Builder occurrence) {
+    said++;
     collector.report(occurrence);
+  }
+
+  /** How often it has spoken so far, or said that it could not decide. */
+  long said() {
+    return said;
   }
 
   /** What other rules say of this line follows from what this one will say, later perhaps. */
@@ -211,11 +220,13 @@ public final class RuleContext {
    * Lists the rule as not checked for this reason: a key, or a block that made something unknown.
    */
   public void notChecked(String reason, Place at) {
+    said++;
     collector.notChecked(info.name(), reason, Optional.of(at));
   }
 
   /** The same whatever the line. */
   public void notChecked(String reason) {
+    said++;
     collector.notChecked(info.name(), reason, Optional.empty());
   }
 

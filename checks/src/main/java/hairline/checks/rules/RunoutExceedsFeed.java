@@ -30,7 +30,7 @@ public final class RunoutExceedsFeed implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    ToothCuts.each(
+    ToothCuts.judgeEach(
         context,
         on,
         tooth -> {

@@ -31,7 +31,7 @@ public final class SurfaceSpeedOff implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    ToothCuts.eachByStretch(
+    ToothCuts.judgeEachByStretch(
         context,
         on,
         tooth ->

@@ -101,11 +101,14 @@ final class ToolLoads {
     this.context = context;
   }
 
-  /** Calls the taker for each cut whose force can be told. */
+  /**
+   * Calls the taker for each cut whose force can be told; behind one of which it said nothing, it
+   * is spared those that are {@linkplain ToothCuts.ToothCut#alike alike}.
+   */
   static void each(
       RuleContext context, Subscriptions on, BiConsumer<ToothCuts.ToothCut, Load> taker) {
     ToolLoads loads = new ToolLoads(context);
-    ToothCuts.eachByStretch(
+    ToothCuts.judgeEachByStretch(
         context, on, tooth -> loads.load(tooth).ifPresent(load -> taker.accept(tooth, load)));
   }
 

@@ -25,89 +25,69 @@ import org.jspecify.annotations.Nullable;
 
 /** The cuts whose teeth the chip rules look at: in contact, at feed, sideways, spindle turning. */
 final class ToothCuts {
-  /** A cut, and what each tooth moves on in it. Rules that look at the same cut share it. */
+  /**
+   * What is worked out of a cut; cuts that are alike in all of it share it, whatever their places.
+   */
   // Null stands for what was not asked for yet.
   @SuppressWarnings("NullableOptional")
-  static final class ToothCut {
+  static final class Alike {
     private final Cut cut;
     private final Tool tool;
     private final EndMill mill;
     private final double feedMmPerMin;
     private final double rpm;
     private final double feedPerToothUm;
+    private final OptionalDouble depthMm;
 
     // Worked out when first asked for.
-    private @Nullable OptionalDouble depthMm;
     private @Nullable Optional<Engagement> even;
     private @Nullable Optional<Engagement> longest;
     private @Nullable Optional<Engagement> loaded;
     private ToolLoads.@Nullable Load load;
 
-    /**
-     * A cut.
-     *
-     * @param mill the tool's cutting end
-     * @param feedMmPerMin feed along the path
-     * @param rpm speed of the spindle, above 0
-     */
-    ToothCut(Cut cut, Tool tool, EndMill mill, double feedMmPerMin, double rpm) {
+    Alike(Cut cut, Tool tool, EndMill mill, double feedMmPerMin, double rpm) {
       this.cut = cut;
       this.tool = tool;
       this.mill = mill;
       this.feedMmPerMin = feedMmPerMin;
       this.rpm = rpm;
       this.feedPerToothUm = FeedPerTooth.um(feedMmPerMin, rpm, mill.flutes());
+      this.depthMm = depthOf(cut);
     }
 
-    Cut cut() {
-      return cut;
+    /** Whether another cut is alike in all that is worked out here, and in what it leaves. */
+    // A sheet has one object for each of its tools.
+    @SuppressWarnings("ReferenceEquality")
+    boolean holds(Cut other, Tool itsTool, double itsFeed, double itsRpm) {
+      return tool == itsTool
+          && feedMmPerMin == itsFeed
+          && rpm == itsRpm
+          && cut.levelId() == other.levelId()
+          && cut.runsAtLevel() == other.runsAtLevel()
+          && cut.fine() == other.fine()
+          && cut.slot() == other.slot()
+          && cut.feature().isPresent() == other.feature().isPresent()
+          && same(cut.radialMm(), other.radialMm())
+          && same(depthMm, depthOf(other))
+          && same(cut.removal().widest(), other.removal().widest());
     }
 
-    Tool tool() {
-      return tool;
+    private static boolean same(OptionalDouble one, OptionalDouble other) {
+      return one.isPresent()
+          ? other.isPresent() && one.getAsDouble() == other.getAsDouble()
+          : other.isEmpty();
     }
 
-    /** The tool's cutting end. */
-    EndMill mill() {
-      return mill;
-    }
-
-    /** Feed along the path. */
-    double feedMmPerMin() {
-      return feedMmPerMin;
-    }
-
-    /** Speed of the spindle, above 0. */
-    double rpm() {
-      return rpm;
-    }
-
-    /** Feed per tooth in µm. */
-    double feedPerToothUm() {
-      return feedPerToothUm;
-    }
-
-    /** Its load, which depends on nothing but the cut and the sheet. */
-    ToolLoads.Load load(Supplier<ToolLoads.Load> reckoning) {
-      ToolLoads.Load known = load;
-      if (known == null) {
-        known = reckoning.get();
-        load = known;
+    private static boolean same(Optional<EngagedArc> one, Optional<EngagedArc> other) {
+      if (one.isEmpty() || other.isEmpty()) {
+        return one.isEmpty() && other.isEmpty();
       }
-      return known;
-    }
-
-    /**
-     * Depth of cut in mm: at a level the exact difference of two heights; else the largest height
-     * that the field shows to be taken off a place. Empty where the surface before is not known.
-     */
-    OptionalDouble depthMm() {
-      OptionalDouble known = depthMm;
-      if (known == null) {
-        known = depthOf(cut);
-        depthMm = known;
-      }
-      return known;
+      EngagedArc arc = one.get();
+      EngagedArc like = other.get();
+      return arc.rightMm() == like.rightMm()
+          && arc.leftMm() == like.leftMm()
+          && arc.radiusMm() == like.radiusMm()
+          && arc.errorMm() == like.errorMm();
     }
 
     private static OptionalDouble depthOf(Cut cut) {
@@ -127,11 +107,7 @@ final class ToothCuts {
           : OptionalDouble.empty();
     }
 
-    /**
-     * The arc on which a tooth cuts, for its chip: from the exact width of the cut where that is
-     * even, else the longest that the field allows; empty where it is not known.
-     */
-    Optional<Engagement> engagement() {
+    private Optional<Engagement> engagement() {
       Optional<Engagement> known = longest;
       if (known == null) {
         known = evenEngagement();
@@ -143,11 +119,7 @@ final class ToothCuts {
       return known;
     }
 
-    /**
-     * The arc on which a tooth cuts, for its force: the larger of that of an even width and the
-     * shortest that the field allows where the cut is widest, as in a corner.
-     */
-    Optional<Engagement> loadedEngagement() {
+    private Optional<Engagement> loadedEngagement() {
       Optional<Engagement> known = loaded;
       if (known == null) {
         known = largerArc();
@@ -189,25 +161,108 @@ final class ToothCuts {
       }
       double radialMm = cut.radialMm().getAsDouble();
       double effectiveMm =
-          depthMm().isPresent()
-              ? mill.effectiveDiameterMm(depthMm().getAsDouble())
-              : mill.diameterMm();
+          depthMm.isPresent() ? mill.effectiveDiameterMm(depthMm.getAsDouble()) : mill.diameterMm();
       return radialMm >= effectiveMm
           ? Optional.of(Engagement.slot())
           : Optional.of(Engagement.besideWall(radialMm, effectiveMm));
+    }
+
+    private ToolLoads.Load load(Supplier<ToolLoads.Load> reckoning) {
+      ToolLoads.Load known = load;
+      if (known == null) {
+        known = reckoning.get();
+        load = known;
+      }
+      return known;
+    }
+  }
+
+  /** A cut, and what each tooth moves on in it. Rules that look at the same cut share it. */
+  static final class ToothCut {
+    private final Cut cut;
+    private final Alike alike;
+
+    private ToothCut(Cut cut, Alike alike) {
+      this.cut = cut;
+      this.alike = alike;
+    }
+
+    Cut cut() {
+      return cut;
+    }
+
+    Tool tool() {
+      return alike.tool;
+    }
+
+    /** The tool's cutting end. */
+    EndMill mill() {
+      return alike.mill;
+    }
+
+    /** Feed along the path. */
+    double feedMmPerMin() {
+      return alike.feedMmPerMin;
+    }
+
+    /** Speed of the spindle, above 0. */
+    double rpm() {
+      return alike.rpm;
+    }
+
+    /** Feed per tooth in µm. */
+    double feedPerToothUm() {
+      return alike.feedPerToothUm;
+    }
+
+    /**
+     * The same object for cuts of the same tool, feed and speed that are of the same depth and
+     * width, at the same level or at none, all fine or none, in features or not.
+     */
+    Alike alike() {
+      return alike;
+    }
+
+    /** Its load, which depends on nothing but the cut and the sheet. */
+    ToolLoads.Load load(Supplier<ToolLoads.Load> reckoning) {
+      return alike.load(reckoning);
+    }
+
+    /**
+     * Depth of cut in mm: at a level the exact difference of two heights; else the largest height
+     * that the field shows to be taken off a place. Empty where the surface before is not known.
+     */
+    OptionalDouble depthMm() {
+      return alike.depthMm;
+    }
+
+    /**
+     * The arc on which a tooth cuts, for its chip: from the exact width of the cut where that is
+     * even, else the longest that the field allows; empty where it is not known.
+     */
+    Optional<Engagement> engagement() {
+      return alike.engagement();
+    }
+
+    /**
+     * The arc on which a tooth cuts, for its force: the larger of that of an even width and the
+     * shortest that the field allows where the cut is widest, as in a corner.
+     */
+    Optional<Engagement> loadedEngagement() {
+      return alike.loadedEngagement();
     }
 
     /** "tool 3 at 30000 rpm, 2 flutes, 180 mm/min: feed per tooth 3 µm". */
     String arithmetic() {
       return conditions()
           + ": feed per tooth "
-          + Quantities.feed(feedMmPerMin)
+          + Quantities.feed(feedMmPerMin())
           + " / ("
-          + Quantities.rpm(rpm)
+          + Quantities.rpm(rpm())
           + " × "
-          + mill.flutes()
+          + mill().flutes()
           + ") = "
-          + Quantities.um(feedPerToothUm);
+          + Quantities.um(feedPerToothUm());
     }
 
     /**
@@ -225,20 +280,20 @@ final class ToothCuts {
     /** What is the same for cuts that share a fault. */
     String conditions() {
       return "tool "
-          + tool.number()
+          + tool().number()
           + ", "
-          + mill.flutes()
-          + (mill.flutes() == 1 ? " flute" : " flutes");
+          + mill().flutes()
+          + (mill().flutes() == 1 ? " flute" : " flutes");
     }
 
     /** What makes repeated findings one. */
     String cause() {
       return "tool "
-          + tool.number()
+          + tool().number()
           + " "
-          + Quantities.rpm(rpm)
+          + Quantities.rpm(rpm())
           + " "
-          + Quantities.feed(feedMmPerMin);
+          + Quantities.feed(feedMmPerMin());
     }
   }
 
@@ -246,26 +301,70 @@ final class ToothCuts {
 
   /** Calls the consumer for each of them. */
   static void each(RuleContext context, Subscriptions on, Consumer<ToothCut> consumer) {
-    Map<Integer, Optional<EndMill>> mills = new HashMap<>();
+    Mills mills = new Mills(context);
     Shared shared = on.shared(Shared.class, Shared::new);
     on.event(
         Cut.class,
         cut -> {
-          if (concerns(cut)) {
-            toothCut(context, cut, mills, shared).ifPresent(consumer);
+          if (shared.concerns(cut)) {
+            ToothCut tooth = toothCut(context, cut, mills, shared);
+            if (tooth != null) {
+              consumer.accept(tooth);
+            }
           }
         });
   }
 
+  /**
+   * The same for a rule that judges each cut by nothing but what those have in common that are
+   * {@linkplain ToothCut#alike alike}: behind one of which it said nothing, it is spared those like
+   * it.
+   */
+  static void judgeEach(RuleContext context, Subscriptions on, Consumer<ToothCut> judge) {
+    each(context, on, new Settled(context, judge));
+  }
+
+  /** As {@link #judgeEach}, of each that {@link #eachByStretch} tells. */
+  static void judgeEachByStretch(RuleContext context, Subscriptions on, Consumer<ToothCut> judge) {
+    eachByStretch(context, on, new Settled(context, judge));
+  }
+
+  /** Leaves out what a rule has nothing to say of. */
+  private static final class Settled implements Consumer<ToothCut> {
+    private final RuleContext context;
+    private final Consumer<ToothCut> judge;
+    private @Nullable Alike silent;
+
+    Settled(RuleContext context, Consumer<ToothCut> judge) {
+      this.context = context;
+      this.judge = judge;
+    }
+
+    // Cuts that are alike share one object.
+    @SuppressWarnings("ReferenceEquality")
+    @Override
+    public void accept(ToothCut tooth) {
+      if (tooth.alike == silent) {
+        return;
+      }
+      long said = context.said();
+      judge.accept(tooth);
+      silent = context.said() == said ? tooth.alike : null;
+    }
+  }
+
   /** Calls the consumer for each move straight down into the part, cycles included. */
   static void eachDown(RuleContext context, Subscriptions on, Consumer<ToothCut> consumer) {
-    Map<Integer, Optional<EndMill>> mills = new HashMap<>();
+    Mills mills = new Mills(context);
     Shared shared = on.shared(Shared.class, Shared::new);
     on.event(
         Cut.class,
         cut -> {
           if (goesStraightDown(cut)) {
-            toothCut(context, cut, mills, shared).ifPresent(consumer);
+            ToothCut tooth = toothCut(context, cut, mills, shared);
+            if (tooth != null) {
+              consumer.accept(tooth);
+            }
           }
         });
   }
@@ -286,19 +385,20 @@ final class ToothCuts {
    * nothing, and that is no fault.
    */
   static void eachByStretch(RuleContext context, Subscriptions on, Consumer<ToothCut> consumer) {
-    Map<Integer, Optional<EndMill>> mills = new HashMap<>();
+    Mills mills = new Mills(context);
     Shared shared = on.shared(Shared.class, Shared::new);
     Stretch stretch = new Stretch(consumer);
     on.event(
         Cut.class,
         cut -> {
-          Optional<ToothCut> tooth =
-              concerns(cut) ? toothCut(context, cut, mills, shared) : Optional.empty();
-          if (tooth.isEmpty() || cut.runsAtLevel()) {
+          ToothCut tooth = shared.concerns(cut) ? toothCut(context, cut, mills, shared) : null;
+          if (tooth == null) {
             stretch.end();
-            tooth.ifPresent(consumer);
+          } else if (cut.runsAtLevel()) {
+            stretch.end();
+            consumer.accept(tooth);
           } else {
-            stretch.take(tooth.get());
+            stretch.take(tooth);
           }
         });
     on.event(Event.Ended.class, ended -> stretch.end());
@@ -332,8 +432,10 @@ final class ToothCuts {
     }
 
     void end() {
-      deepest.ifPresent(consumer);
-      deepest = Optional.empty();
+      if (deepest.isPresent()) {
+        deepest.ifPresent(consumer);
+        deepest = Optional.empty();
+      }
     }
   }
 
@@ -352,65 +454,97 @@ final class ToothCuts {
 
   /** What one rule has made of the cut in hand serves the others too. */
   static final class Shared {
-    private Optional<ToothCut> last = Optional.empty();
+    private @Nullable Cut asked;
+    private boolean concerned;
+    private @Nullable ToothCut last;
 
+    /** Whether it is in contact, at feed and sideways. */
     // Each cut is one object, whoever looks at it.
     @SuppressWarnings("ReferenceEquality")
-    boolean knows(Cut cut) {
-      return last.isPresent() && last.get().cut == cut;
+    boolean concerns(Cut cut) {
+      if (asked != cut) {
+        asked = cut;
+        concerned = ToothCuts.concerns(cut);
+      }
+      return concerned;
     }
 
-    Optional<ToothCut> of(Cut cut, Tool tool, EndMill mill, double feedMmPerMin, double rpm) {
-      if (!knows(cut)) {
-        last = Optional.of(new ToothCut(cut, tool, mill, feedMmPerMin, rpm));
-      }
-      return last;
+    /** What another rule made of the cut; null where none did. */
+    @SuppressWarnings("ReferenceEquality")
+    @Nullable ToothCut known(Cut cut) {
+      ToothCut known = last;
+      return known != null && known.cut == cut ? known : null;
+    }
+
+    ToothCut of(Cut cut, Tool tool, EndMill mill, double feedMmPerMin, double rpm) {
+      ToothCut before = last;
+      Alike alike =
+          before != null && before.alike.holds(cut, tool, feedMmPerMin, rpm)
+              ? before.alike
+              : new Alike(cut, tool, mill, feedMmPerMin, rpm);
+      ToothCut made = new ToothCut(cut, alike);
+      last = made;
+      return made;
     }
   }
 
-  private static Optional<ToothCut> toothCut(
-      RuleContext context, Cut cut, Map<Integer, Optional<EndMill>> mills, Shared shared) {
-    if (shared.knows(cut)) {
+  /** The tooth cut of a cut that is of the kind asked for; null where what it needs is missing. */
+  private static @Nullable ToothCut toothCut(
+      RuleContext context, Cut cut, Mills mills, Shared shared) {
+    ToothCut known = shared.known(cut);
+    if (known != null) {
       // Another rule found feed, speed and tool; this one may have yet to tell what it needs.
-      ToothCut known = shared.last.orElseThrow();
-      Optional<EndMill> mill = mill(context, known.tool(), cut, mills);
-      return mill.isPresent() ? shared.last : Optional.empty();
+      return mills.of(known.tool(), cut) != null ? known : null;
     }
     Move move = cut.move();
     if (move.feedMmPerMin().isEmpty()) {
       context.notChecked("the feed is not known", cut.at());
-      return Optional.empty();
+      return null;
     }
     if (move.feedMmPerMin().getAsDouble() <= 0) {
-      return Optional.empty();
+      return null;
     }
     Optional<Double> rpm = move.modes().turningRpm();
     if (rpm.isEmpty()) {
       context.notChecked("the spindle speed is not known", cut.at());
-      return Optional.empty();
+      return null;
     }
     if (rpm.get() <= 0) {
-      return Optional.empty();
+      return null;
     }
     if (cut.tool().isEmpty()) {
       context.notChecked("the tool in the spindle is not known or not on the sheet", cut.at());
-      return Optional.empty();
+      return null;
     }
     Tool tool = cut.tool().get();
     double feedMmPerMin = move.feedMmPerMin().getAsDouble();
-    Optional<EndMill> mill = mill(context, tool, cut, mills);
-    return mill.isPresent()
-        ? shared.of(cut, tool, mill.get(), feedMmPerMin, rpm.get())
-        : Optional.empty();
+    EndMill mill = mills.of(tool, cut);
+    return mill != null ? shared.of(cut, tool, mill, feedMmPerMin, rpm.get()) : null;
   }
 
-  private static Optional<EndMill> mill(
-      RuleContext context, Tool tool, Cut cut, Map<Integer, Optional<EndMill>> mills) {
-    Optional<EndMill> known = mills.get(tool.number());
-    if (known == null) {
-      known = ToolFacts.endMill(context, tool, cut.at());
-      mills.put(tool.number(), known);
+  /** The cutting ends of the tools, for one rule, which tells what it misses of each once. */
+  private static final class Mills {
+    private final RuleContext context;
+    private final Map<Integer, Optional<EndMill>> byNumber = new HashMap<>();
+    private @Nullable Tool lastTool;
+    private @Nullable EndMill last;
+
+    Mills(RuleContext context) {
+      this.context = context;
     }
-    return known;
+
+    /** The tool's; null where the sheet does not tell it. */
+    // A sheet has one object for each of its tools.
+    @SuppressWarnings("ReferenceEquality")
+    @Nullable EndMill of(Tool tool, Cut cut) {
+      if (tool != lastTool) {
+        lastTool = tool;
+        last =
+            byNumber
+                .computeIfAbsent(tool.number(), n -> ToolFacts.endMill(context, tool, cut.at()))
+                .orElse(null);
+      }
+      return last;
+    }
   }
 }
