@@ -20,8 +20,13 @@ final class AxisState {
 
   private static final int MOVED = MOVED_WRITTEN | MOVED_STORED;
 
+  private static final long ALL_BITS = -1;
+
   private final Axis axis;
-  private boolean known;
+
+  /** All bits set where the axis is known, none where it is not: so snapshots need no branch. */
+  private long knownMask;
+
   private long storedPm;
   private long writtenPm;
   private @Nullable BigDecimal rest;
@@ -33,6 +38,9 @@ final class AxisState {
   private long driftStartPm;
   private int roundedMoves;
   private @Nullable Place roundedSince;
+
+  /** Whether an incremental word has come since the last absolute one. */
+  private boolean inStretch;
 
   /** How far the drift went that was last told; 0 where none was. */
   private long driftToldPm;
@@ -46,7 +54,12 @@ final class AxisState {
   }
 
   boolean known() {
-    return known;
+    return knownMask != 0;
+  }
+
+  /** All bits set where the axis is known, else none. */
+  long knownMask() {
+    return knownMask;
   }
 
   long storedPm() {
@@ -64,7 +77,7 @@ final class AxisState {
 
   /** Nothing is known of the axis until its next absolute word. */
   void forget() {
-    known = false;
+    knownMask = 0;
     endStretch();
   }
 
@@ -79,20 +92,33 @@ final class AxisState {
   int goTo(ReadLength word, long shiftStored, long shiftWritten, @Nullable BigDecimal shiftRest) {
     long stored = Math.addExact(word.storedPm, shiftStored);
     long written = Math.addExact(word.writtenPm, shiftWritten);
-    boolean wasKnown = known;
+    boolean wasKnown = known();
     int moved = take(stored, written, sum(word.rest, shiftRest));
-    known = true;
+    knownMask = ALL_BITS;
     endStretch();
     return wasKnown ? moved : MOVED;
   }
 
-  /** Goes to a coordinate of whole picometres; gives in what way the axis moves, as above. */
+  /**
+   * Goes to a coordinate of whole picometres.
+   *
+   * @return in what way the axis moves; both where its start is unknown
+   */
   int goTo(long stored, long written) {
-    boolean wasKnown = known;
-    int moved = take(stored, written, null);
-    known = true;
-    endStretch();
-    return wasKnown ? moved : MOVED;
+    int moved = stored == storedPm ? 0 : MOVED_STORED;
+    if (written != writtenPm || rest != null) {
+      moved |= MOVED_WRITTEN;
+    }
+    moved |= (int) ~knownMask & MOVED;
+    storedPm = stored;
+    writtenPm = written;
+    rest = null;
+    knownMask = ALL_BITS;
+    driftStartPm = stored - written;
+    if (inStretch) {
+      endStretch();
+    }
+    return moved;
   }
 
   /**
@@ -118,6 +144,7 @@ final class AxisState {
   }
 
   private int goBy(ReadLength word, long increment) {
+    inStretch = true;
     long stored = Math.addExact(storedPm, increment);
     long written = Math.addExact(writtenPm, word.writtenPm);
     return take(stored, written, sum(rest, word.rest));
@@ -145,11 +172,12 @@ final class AxisState {
   /** Stands at a coordinate from now on, without a move. */
   void place(long stored, long written, @Nullable BigDecimal remainder) {
     take(stored, written, remainder);
-    known = true;
+    knownMask = ALL_BITS;
     endStretch();
   }
 
   private void endStretch() {
+    inStretch = false;
     kept = BigDecimal.ZERO;
     driftStartPm = storedPm - writtenPm;
     roundedMoves = 0;
@@ -159,6 +187,7 @@ final class AxisState {
 
   /** Counts an incremental word that was rounded. */
   void countRounded(Place at) {
+    inStretch = true;
     roundedMoves++;
     if (roundedSince == null) {
       roundedSince = at;

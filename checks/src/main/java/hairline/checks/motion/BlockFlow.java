@@ -30,15 +30,6 @@ public final class BlockFlow implements Closeable {
   /** How many repeats are followed of more than the budget holds; our choice, no source. */
   static final long REPEATS_FOLLOWED = 1_000;
 
-  /**
-   * A block to be executed.
-   *
-   * @param block the block
-   * @param file index of its file
-   * @param depth 0 in the main program, 1 in a subprogram that it calls
-   */
-  public record FlowBlock(Block block, int file, int depth) {}
-
   private static final class Frame {
     final Found found;
     final Place call;
@@ -93,7 +84,7 @@ public final class BlockFlow implements Closeable {
    *
    * @throws IOException if a file cannot be read
    */
-  public Optional<FlowBlock> next() throws IOException {
+  public Optional<Block> next() throws IOException {
     while (!frames.isEmpty()) {
       Frame frame = frames.element();
       Optional<Block> next = frame.source.next();
@@ -106,7 +97,7 @@ public final class BlockFlow implements Closeable {
         }
         stepsTaken++;
         if (!blockDelete || !next.get().deletable()) {
-          return Optional.of(new FlowBlock(next.get(), lastFile, frames.size() - 1));
+          return next;
         }
       } else if (frames.size() == 1) {
         end();
@@ -241,6 +232,11 @@ public final class BlockFlow implements Closeable {
     while (!frames.isEmpty()) {
       frames.pop().source.close();
     }
+  }
+
+  /** Index of the file of the block that {@link #next} gave last. */
+  public int file() {
+    return lastFile;
   }
 
   /** How many subprograms are being executed, one inside the other. */

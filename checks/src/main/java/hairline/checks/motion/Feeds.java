@@ -8,21 +8,24 @@ import org.jspecify.annotations.Nullable;
 /** The feed along the path, from F and the feed mode. */
 final class Feeds {
   private @Nullable Modes last;
+  private boolean inverseTime;
   private OptionalDouble lastPerMinute = OptionalDouble.empty();
 
   /** The feed of a move in mm/min; empty where it is missing or not known. */
   OptionalDouble along(Modes modes, double lengthMm) {
-    if (modes.feedMode().is(FeedMode.INVERSE_TIME)) {
-      Optional<Double> perMinute = modes.feed().value();
-      return perMinute.isPresent() && lengthMm > 0
-          ? OptionalDouble.of(perMinute.get() * lengthMm)
-          : OptionalDouble.empty();
-    }
-    if (!modes.equals(last)) {
+    if (!modes.isSame(last)) {
       last = modes;
-      lastPerMinute = perMinute(modes);
+      inverseTime = modes.feedMode().is(FeedMode.INVERSE_TIME);
+      lastPerMinute = inverseTime ? OptionalDouble.empty() : perMinute(modes);
     }
-    return lastPerMinute;
+    return inverseTime ? inverseTime(modes, lengthMm) : lastPerMinute;
+  }
+
+  private static OptionalDouble inverseTime(Modes modes, double lengthMm) {
+    Optional<Double> perMinute = modes.feed().value();
+    return perMinute.isPresent() && lengthMm > 0
+        ? OptionalDouble.of(perMinute.get() * lengthMm)
+        : OptionalDouble.empty();
   }
 
   private static OptionalDouble perMinute(Modes modes) {

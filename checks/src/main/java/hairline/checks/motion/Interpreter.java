@@ -1,6 +1,5 @@
 package hairline.checks.motion;
 
-import hairline.checks.motion.BlockFlow.FlowBlock;
 import hairline.parser.Block;
 import hairline.parser.PartProgram;
 import hairline.parser.Span;
@@ -59,8 +58,8 @@ public final class Interpreter {
     try (BlockFlow flow =
         new BlockFlow(files, profile.callDepth(), profile.stepBudget(), blockDeleteOn, sink)) {
       Run run = new Run(new Control(profile, sink), flow, longWayOnly);
-      for (Optional<FlowBlock> next = flow.next(); next.isPresent(); next = flow.next()) {
-        run.execute(next.get().block(), next.get().file());
+      for (Optional<Block> next = flow.next(); next.isPresent(); next = flow.next()) {
+        run.execute(next.get(), flow.file());
       }
       run.finish();
     }

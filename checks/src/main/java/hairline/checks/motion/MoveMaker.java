@@ -4,6 +4,7 @@ import hairline.checks.motion.Modes.PathMode;
 import hairline.parser.Span;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /** Makes the events of a move, from where the tool stood to where it stands. */
 final class MoveMaker {
@@ -14,6 +15,11 @@ final class MoveMaker {
   private final Feeds feeds = new Feeds();
   private Position from = Position.UNKNOWN;
   private Position writtenFrom = Position.UNKNOWN;
+
+  /** The state of the move made last, and whether it has every move stop. */
+  private @Nullable Modes lastModes;
+
+  private boolean everyMoveStops;
 
   MoveMaker(Control control) {
     this.control = control;
@@ -43,15 +49,26 @@ final class MoveMaker {
 
   /** A straight move, by rapid or at feed. */
   void straight(Span span, boolean rapid, Move.Source source, boolean exactStop) {
+    if (rapid) {
+      rapid(span, source, exactStop);
+    } else {
+      line(span, source, exactStop);
+    }
+  }
+
+  private void rapid(Span span, Move.Source source, boolean exactStop) {
     Position to = tip.stored();
-    make(
-        span,
-        rapid ? Move.Kind.RAPID : Move.Kind.LINE,
-        source,
-        to,
-        Optional.empty(),
-        distanceMm(from, to),
-        exactStop);
+    double lengthMm = distanceMm(from, to);
+    OptionalDouble feed = OptionalDouble.empty();
+    make(span, Move.Kind.RAPID, source, to, Optional.empty(), lengthMm, feed, exactStop);
+  }
+
+  /** A straight move at feed. */
+  void line(Span span, Move.Source source, boolean exactStop) {
+    Position to = tip.stored();
+    double lengthMm = distanceMm(from, to);
+    OptionalDouble feed = feeds.along(control.modal.snapshot(), lengthMm);
+    make(span, Move.Kind.LINE, source, to, Optional.empty(), lengthMm, feed, exactStop);
   }
 
   /** An arc; without its circle where that is not known. */
@@ -59,7 +76,8 @@ final class MoveMaker {
     Position to = tip.stored();
     double lengthMm =
         arc.isPresent() && from.knows(normal) == to.knows(normal)
-            ? ArcGeometry.lengthMm(arc.get(), from.knows(normal) ? distanceMm(from, to, normal) : 0)
+            ? ArcGeometry.lengthMm(
+                arc.get(), from.knows(normal) ? distanceMm(from.get(normal), to.get(normal)) : 0)
             : 0;
     make(
         span,
@@ -68,6 +86,7 @@ final class MoveMaker {
         to,
         arc,
         lengthMm,
+        feeds.along(control.modal.snapshot(), lengthMm),
         exactStop);
   }
 
@@ -78,8 +97,13 @@ final class MoveMaker {
       Position to,
       Optional<Arc> arc,
       double lengthMm,
+      OptionalDouble feed,
       boolean exactStop) {
     Modes modes = control.modal.snapshot();
+    if (!modes.isSame(lastModes)) {
+      lastModes = modes;
+      everyMoveStops = stopsAtEnd(modes);
+    }
     control.modal.noteMove();
     control.emit(
         new Move(
@@ -93,8 +117,8 @@ final class MoveMaker {
             tip.written(),
             arc,
             lengthMm,
-            kind == Move.Kind.RAPID ? OptionalDouble.empty() : feeds.along(modes, lengthMm),
-            exactStop || stopsAtEnd(modes)));
+            feed,
+            exactStop || everyMoveStops));
   }
 
   private static boolean stopsAtEnd(Modes modes) {
@@ -106,19 +130,18 @@ final class MoveMaker {
    * is known at one end only, the distance is not known: 0.
    */
   private static double distanceMm(Position from, Position to) {
-    if ((from.unknown() & 0b111) != (to.unknown() & 0b111)) {
+    if (((from.unknown() ^ to.unknown()) & 0b111) != 0) {
       return 0;
     }
-    double x = from.knows(Axis.X) ? distanceMm(from, to, Axis.X) : 0;
-    double y = from.knows(Axis.Y) ? distanceMm(from, to, Axis.Y) : 0;
-    double z = from.knows(Axis.Z) ? distanceMm(from, to, Axis.Z) : 0;
+    // An unknown coordinate stands as 0, so an axis unknown at both ends adds none.
+    double x = distanceMm(from.xPm(), to.xPm());
+    double y = distanceMm(from.yPm(), to.yPm());
+    double z = distanceMm(from.zPm(), to.zPm());
     return Math.sqrt(x * x + y * y + z * z);
   }
 
-  private static double distanceMm(Position from, Position to, Axis axis) {
+  private static double distanceMm(long start, long end) {
     // As doubles: a difference of two far coordinates may not fit a long.
-    long end = to.get(axis);
-    long start = from.get(axis);
     long difference = end - start;
     boolean overflow = ((end ^ start) & (end ^ difference)) < 0;
     return (overflow ? (double) end - (double) start : (double) difference) * MM_PER_PM;

@@ -58,37 +58,32 @@ final class TipPosition {
     }
     changed = false;
     int unknown = 0;
-    boolean agree = true;
+    long differ = 0;
     for (AxisState axis : axes) {
-      if (!axis.known()) {
-        unknown |= axis.axis().bit();
-      } else if (axis.storedPm() != axis.writtenPm()) {
-        agree = false;
-      }
+      unknown |= (int) ~axis.knownMask() & axis.axis().bit();
+      differ |= (axis.storedPm() ^ axis.writtenPm()) & axis.knownMask();
     }
     stored =
         new Position(
-            known(0) ? axes[0].storedPm() : 0,
-            known(1) ? axes[1].storedPm() : 0,
-            known(2) ? axes[2].storedPm() : 0,
-            known(3) ? axes[3].storedPm() : 0,
-            known(4) ? axes[4].storedPm() : 0,
-            known(5) ? axes[5].storedPm() : 0,
-            unknown);
+            storedPm(0), storedPm(1), storedPm(2), storedPm(3), storedPm(4), storedPm(5), unknown);
     written =
-        agree
+        differ == 0
             ? stored
             : new Position(
-                known(0) ? axes[0].writtenPm() : 0,
-                known(1) ? axes[1].writtenPm() : 0,
-                known(2) ? axes[2].writtenPm() : 0,
-                known(3) ? axes[3].writtenPm() : 0,
-                known(4) ? axes[4].writtenPm() : 0,
-                known(5) ? axes[5].writtenPm() : 0,
+                writtenPm(0),
+                writtenPm(1),
+                writtenPm(2),
+                writtenPm(3),
+                writtenPm(4),
+                writtenPm(5),
                 unknown);
   }
 
-  private boolean known(int index) {
-    return axes[index].known();
+  private long storedPm(int i) {
+    return axes[i].storedPm() & axes[i].knownMask();
+  }
+
+  private long writtenPm(int i) {
+    return axes[i].writtenPm() & axes[i].knownMask();
   }
 }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
-import hairline.checks.motion.BlockFlow.FlowBlock;
+import hairline.parser.Block;
 import hairline.parser.PartPrograms;
 import hairline.parser.Span;
 import hairline.parser.Value;
@@ -58,10 +58,10 @@ class BlockFlowTest {
       throws IOException {
     List<String> texts = new ArrayList<>();
     try (BlockFlow flow = new BlockFlow(files, depth, budget, blockDelete, events::add)) {
-      for (Optional<FlowBlock> next = flow.next(); next.isPresent(); next = flow.next()) {
-        FlowBlock block = next.get();
-        texts.add(block.depth() + ":" + block.block().text());
-        Place at = new Place(block.file(), block.block().line(), new Span(1, 1));
+      for (Optional<Block> next = flow.next(); next.isPresent(); next = flow.next()) {
+        Block block = next.get();
+        texts.add(flow.depth() + ":" + block.text());
+        Place at = new Place(flow.file(), block.line(), new Span(1, 1));
         switch (number(block, 'M').orElse(-1)) {
           case 98 ->
               flow.call(
@@ -83,8 +83,8 @@ class BlockFlowTest {
     return texts;
   }
 
-  private static Optional<Integer> number(FlowBlock block, char letter) {
-    return block.block().words().stream()
+  private static Optional<Integer> number(Block block, char letter) {
+    return block.words().stream()
         .filter(word -> word.letter() == letter)
         .map(Word::value)
         .map(value -> ((Value.Literal) value).toBigDecimal().intValueExact())

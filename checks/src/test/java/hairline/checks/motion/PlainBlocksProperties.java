@@ -121,11 +121,30 @@ class PlainBlocksProperties {
             "",
             "#1=2",
             "/X3.",
-            "M30");
-    return Arbitraries.frequencyOf(Tuple.of(2, line), Tuple.of(1, usual))
+            "M30",
+            "G2 X1. Y1. I0.5",
+            "G3 X0. J-1. F200.",
+            "G3 X1. Y1. Z2. I0 J0.25",
+            "X3. I1. J1.",
+            "G3 X3. Y4. I0. J0.",
+            "G18",
+            "G17",
+            "G90.1",
+            "G91.1",
+            "G91",
+            "G90",
+            "G81 X1. Y1. Z-1. R1. F100.",
+            "G81 X2. Y1.",
+            "G92 X0.1234567891",
+            "G92.1",
+            "G10 L2 P1 X5. Y1.",
+            "G55",
+            "G28",
+            "G43 H1");
+    return Arbitraries.frequencyOf(Tuple.of(1, line), Tuple.of(3, usual))
         .list()
         .ofMinSize(2)
-        .ofMaxSize(25);
+        .ofMaxSize(30);
   }
 
   @Provide
