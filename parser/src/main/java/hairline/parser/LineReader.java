@@ -140,6 +140,16 @@ final class LineReader implements Closeable {
     return true;
   }
 
+  /**
+   * Passes over lines that were read in the buffer.
+   *
+   * @param next where the next line begins there
+   */
+  void pass(int next, int lines) {
+    nextNumber += lines;
+    consume(next);
+  }
+
   /** The offset of the first byte that no line has taken yet. */
   long offset() {
     return startOffset;

@@ -14,6 +14,7 @@ final class LineSkimmer {
 
   private static final int BYTE_SHIFT = 3;
 
+  private static final Span NOWHERE = new Span(1, 1);
   private static final int WITHOUT_POINT = 1;
   private static final int WITH_POINT = 2;
 
@@ -23,16 +24,69 @@ final class LineSkimmer {
   /** Which lengths other than zero there are: with a point, without one. */
   private int lengths;
 
+  /** The same of the long word passed over last. */
+  private int longLength;
+
+  private int lines;
+  private int lastEnd;
+
+  /** Which of the lines, from zero, is the first that has words; -1 where none has. */
+  private int worded;
+
+  private Span wordedSpan = NOWHERE;
+
   /**
-   * Passes over the line that begins at an index.
+   * Passes over lines, one behind the other, as long as it can.
+   *
+   * @param known where the bytes end that are known
+   * @param stop no line is begun from there on
+   * @return where the first line begins that was left alone
+   */
+  int skimLines(byte[] bytes, int from, int known, int stop) {
+    lines = 0;
+    lengths = 0;
+    worded = -1;
+    int line = from;
+    while (line < stop) {
+      int before = lengths;
+      int end = skim(bytes, line, known);
+      int next = end < 0 ? -1 : behindLineEnd(bytes, end, known);
+      if (next < 0 || end - line > Limits.LINE_BYTES) {
+        lengths = before;
+        break;
+      }
+      if (worded < 0 && behindWords > 0) {
+        worded = lines;
+        wordedSpan = new Span(firstWord - line + 1, behindWords - line + 1);
+      }
+      lines++;
+      lastEnd = end;
+      line = next;
+    }
+    return line;
+  }
+
+  /** Where the line begins behind this line end; -1 where that is not known. */
+  private static int behindLineEnd(byte[] bytes, int end, int known) {
+    if (end < known && bytes[end] == '\n') {
+      return end + 1;
+    }
+    if (end + 1 < known && bytes[end] == '\r') {
+      return bytes[end + 1] == '\n' ? end + 2 : end + 1;
+    }
+    return -1;
+  }
+
+  /**
+   * Passes over the line that begins at an index, and adds to {@link #lengths}.
    *
    * @param to where the bytes end that are known; a line end may stand before
    * @return the index of its line end, {@code to} where there is none; -1 where it is left alone
    */
-  int skim(byte[] bytes, int from, int to) {
+  private int skim(byte[] bytes, int from, int to) {
     int words = 0;
     int comments = 0;
-    int seen = 0;
+    int seen = lengths;
     int at = from;
     int lastLook = bytes.length - LONGEST_LOOK;
     behindWords = 0;
@@ -40,42 +94,44 @@ final class LineSkimmer {
       int c = bytes[at];
       int letter = (c & 0xDF) - 'A';
       if (letter >= 0 && letter < 26) {
-        if (at > lastLook || !LineScanner.isPlainLetter(letter)) {
+        if (at > lastLook
+            || !LineScanner.isPlainLetter(letter)
+            || ++words > LineScanner.MOST_WORDS) {
           return -1;
         }
-        if (words == 0) {
+        if (behindWords == 0) {
           firstWord = at;
-        }
-        if (++words > LineScanner.MOST_WORDS) {
-          return -1;
         }
         long values = Eight.values(Eight.at(bytes, at + 1));
         int minus = Eight.minus(values);
         long others = Eight.unmarked(Eight.others(values), minus);
-        values = Eight.withoutMinus(values, minus);
-        int digitBits = Eight.bitsBefore(others);
-        boolean point = digitBits < Long.SIZE && Eight.isPoint(values, digitBits);
-        int bits = digitBits;
-        if (point) {
+        int pointBits = Eight.bitsBefore(others);
+        int bits = pointBits;
+        int end = at + 1;
+        int kind = WITHOUT_POINT;
+        if (bits < Long.SIZE && Eight.isPoint(values, bits)) {
           others &= others - 1;
-          values = Eight.without(values, digitBits);
           bits = Eight.bitsBefore(others) - Byte.SIZE;
+          kind = WITH_POINT;
+          end++;
         }
-        int end = at + 1 + (bits >>> BYTE_SHIFT) + (point ? 1 : 0);
+        end += bits >>> BYTE_SHIFT;
         if (others == 0 || bits <= minus << BYTE_SHIFT || end > to) {
           end = longWord(bytes, at + 1, to, letter);
           if (end < 0) {
             return -1;
           }
-          seen |= lengths;
-        } else {
+          seen |= longLength;
+        } else if ((seen & kind) == 0 || LineScanner.isG(letter)) {
+          // Else there is such a length already.
+          values = Eight.withoutMinus(values, minus);
+          values = kind == WITH_POINT ? Eight.without(values, pointBits) : values;
           long digits = values << (Long.SIZE - bits);
           if (LineScanner.isG(letter)
-              && (point || !LineScanner.isPlainCode(Eight.joined(digits)))) {
+              && (kind == WITH_POINT || !LineScanner.isPlainCode(Eight.joined(digits)))) {
             return -1;
           }
-          int length = LineScanner.lengthBit(letter) & (int) ((digits | -digits) >>> 63);
-          seen |= point ? length << 1 : length;
+          seen |= digits == 0 || LineScanner.lengthBit(letter) == 0 ? 0 : kind;
         }
         behindWords = end;
         at = end;
@@ -129,7 +185,7 @@ final class LineSkimmer {
       return -1;
     }
     boolean length = nonzero && LineScanner.lengthBit(letter) != 0;
-    lengths = length ? (point ? WITH_POINT : WITHOUT_POINT) : 0;
+    longLength = length ? (point ? WITH_POINT : WITHOUT_POINT) : 0;
     return at;
   }
 
@@ -144,22 +200,32 @@ final class LineSkimmer {
         : CommentText.endOfRemark(bytes, text, to);
   }
 
-  /** Whether the line passed over last has a word. */
-  boolean hasWords() {
-    return behindWords > 0;
+  /** How many lines were passed over by {@link #skimLines}. */
+  int lines() {
+    return lines;
   }
 
-  /** Where the words of the line passed over last stand, which has some. */
-  Span spanOfWords(int from) {
-    return new Span(firstWord - from + 1, behindWords - from + 1);
+  /** The index of the line end of the last of them. */
+  int lastEnd() {
+    return lastEnd;
   }
 
-  /** Whether a length other than zero in the line passed over last has a decimal point. */
+  /** Which of them, from zero, is the first that has words; -1 where none has. */
+  int worded() {
+    return worded;
+  }
+
+  /** Where its words stand. */
+  Span wordedSpan() {
+    return wordedSpan;
+  }
+
+  /** Whether a length other than zero in what was passed over last has a decimal point. */
   boolean hasLengthWithPoint() {
     return (lengths & WITH_POINT) != 0;
   }
 
-  /** Whether a length other than zero in the line passed over last has none. */
+  /** Whether a length other than zero in what was passed over last has none. */
   boolean hasLengthWithoutPoint() {
     return (lengths & WITHOUT_POINT) != 0;
   }

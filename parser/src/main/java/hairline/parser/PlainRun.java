@@ -38,17 +38,17 @@ public final class PlainRun {
   }
 
   /**
-   * Adds the line that was passed over last.
+   * Adds the lines that were passed over last.
    *
-   * @param from where it begins in the bytes that the skimmer had
-   * @param endOffset where it ends in its file
+   * @param first the first of them
+   * @param endOffset where the last of them ends in its file
    */
-  void add(int line, int from, long endOffset, LineSkimmer skimmer) {
-    if (firstLineWithWords == 0 && skimmer.hasWords()) {
-      firstLineWithWords = line;
-      firstWords = skimmer.spanOfWords(from);
+  void add(int first, long endOffset, LineSkimmer skimmer) {
+    if (firstLineWithWords == 0 && skimmer.worded() >= 0) {
+      firstLineWithWords = first + skimmer.worded();
+      firstWords = skimmer.wordedSpan();
     }
-    lastLine = line;
+    lastLine = first + skimmer.lines() - 1;
     endByteOffset = endOffset;
     withPoint |= skimmer.hasLengthWithPoint();
     withoutPoint |= skimmer.hasLengthWithoutPoint();

@@ -68,17 +68,17 @@ record SkimmedStretch(List<Block> blocks, List<PlainRun> plain, int lines, boole
 
   /** Passes over plain lines as long as they are written in the common way. */
   private static void passPlain(LineReader lines, long to, PlainRun run, LineSkimmer skimmer) {
-    byte[] buffer = lines.buffer();
-    int end = lines.end();
-    while (lines.offset() < to) {
-      int start = lines.start();
-      int number = lines.number();
-      int eol = skimmer.skim(buffer, start, end);
-      long endOffset = lines.offset() + eol - start;
-      if (eol < 0 || eol == end || !lines.pass(eol)) {
-        return;
-      }
-      run.add(number, start, endOffset, skimmer);
+    long offset = lines.offset();
+    if (offset == 0 || offset >= to) {
+      // The first line of the file may begin with a byte order mark.
+      return;
+    }
+    int start = lines.start();
+    int stop = (int) Math.min(lines.end(), start + to - offset);
+    int next = skimmer.skimLines(lines.buffer(), start, lines.end(), stop);
+    if (skimmer.lines() > 0) {
+      run.add(lines.number(), offset + skimmer.lastEnd() - start, skimmer);
+      lines.pass(next, skimmer.lines());
     }
   }
 }

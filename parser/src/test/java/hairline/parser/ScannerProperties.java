@@ -1,5 +1,6 @@
 package hairline.parser;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -37,13 +38,7 @@ class ScannerProperties {
     Line line = line(bytes);
     boolean scanned = quick.scan(line);
     assertThat(quick.parse(line)).isEqualTo(grammar.parse(line(bytes)));
-    boolean plain = quick.scan(line) && quick.scanner().isPlain(line);
     int length = bytes.length;
-    skimmedAsScanned(bytes, 0, length, length, plain);
-    // Digits behind the line, as another line's in the buffer, belong to none of its numbers.
-    byte[] padded = Arrays.copyOf(bytes, length + 8);
-    Arrays.fill(padded, length, padded.length, (byte) '7');
-    skimmedAsScanned(padded, 0, length, length, plain);
     for (char end : new char[] {'\n', '\r'}) {
       // Among other lines it is read up to its end.
       byte[] between = Arrays.copyOf("X1\n".getBytes(UTF_8), length + 20);
@@ -56,32 +51,76 @@ class ScannerProperties {
       if (scanned) {
         assertThat(quick.scanner().block(there)).isEqualTo(grammar.parse(line(bytes)));
       }
-      skimmedAsScanned(between, 3, 3 + length, between.length, plain);
+    }
+    for (String end : List.of("\n", "\r\n")) {
+      passedAsScanned(bytes, end);
     }
     return scanned;
   }
 
-  /** Compares a line passed over with the same line scanned; unless it is left alone. */
-  private void skimmedAsScanned(byte[] bytes, int from, int end, int to, boolean plain) {
-    int eol = skimmer.skim(bytes, from, to);
-    if (eol == -1) {
-      return;
+  /** Compares lines passed over together, this one among them, with the same lines scanned. */
+  private void passedAsScanned(byte[] bytes, String end) {
+    byte[] before = ("G1 X1.5" + end + end + " (c) Y2" + end).getBytes(ISO_8859_1);
+    int linesBefore = 3;
+    byte[] behind = (end + "X-0.5 Y0" + end + "Z12345.678" + end).getBytes(ISO_8859_1);
+    byte[] all = Arrays.copyOf(before, before.length + bytes.length + behind.length + 80);
+    Arrays.fill(all, before.length, all.length, (byte) '7');
+    System.arraycopy(bytes, 0, all, before.length, bytes.length);
+    System.arraycopy(behind, 0, all, before.length + bytes.length, behind.length);
+    // Each line in its turn is the one where a window begins, and the one that ends what is known.
+    int from = 0;
+    int known = all.length;
+    while (from < before.length) {
+      int passed = passedAsScanned(all, from, all.length, all.length);
+      if (from == 0 && passed > linesBefore) {
+        timesSkimmed++;
+      }
+      passedAsScanned(all, from, all.length, from + 12);
+      passedAsScanned(all, from, known, all.length);
+      from = behindLine(all, from);
+      known = before.length + bytes.length + (known == all.length ? end.length() - 1 : 0);
     }
-    assertThat(plain).isTrue();
-    assertThat(eol).isEqualTo(end);
-    assertThat(quick.scanner().scan(bytes, from, to)).isEqualTo(end);
-    assertThat(
-            List.of(
-                skimmer.hasWords(), skimmer.hasLengthWithPoint(), skimmer.hasLengthWithoutPoint()))
-        .isEqualTo(
-            List.of(
-                quick.scanner().hasWords(),
-                quick.scanner().hasLengthWithPoint(),
-                quick.scanner().hasLengthWithoutPoint()));
-    if (skimmer.hasWords()) {
-      assertThat(skimmer.spanOfWords(from)).isEqualTo(quick.scanner().spanOfWords());
+  }
+
+  private static int behindLine(byte[] bytes, int from) {
+    int at = from;
+    while (bytes[at] != '\n' && bytes[at] != '\r') {
+      at++;
     }
-    timesSkimmed++;
+    return bytes[at] == '\r' && bytes[at + 1] == '\n' ? at + 2 : at + 1;
+  }
+
+  /** Gives how many lines were passed over. */
+  private int passedAsScanned(byte[] bytes, int from, int known, int stop) {
+    int next = skimmer.skimLines(bytes, from, known, Math.min(known, stop));
+    int lines = skimmer.lines();
+    boolean withPoint = false;
+    boolean withoutPoint = false;
+    int worded = -1;
+    int lastEnd = skimmer.lastEnd();
+    int at = from;
+    for (int i = 0; i < lines; i++) {
+      assertThat(at).isLessThan(stop);
+      int behind = behindLine(bytes, at);
+      int eol = quick.scanner().scan(bytes, at, known);
+      assertThat(eol).isGreaterThanOrEqualTo(at);
+      Line line = line(bytes);
+      line.take(bytes, at, eol);
+      assertThat(quick.scanner().isPlain(line)).isTrue();
+      withPoint |= quick.scanner().hasLengthWithPoint();
+      withoutPoint |= quick.scanner().hasLengthWithoutPoint();
+      if (worded < 0 && quick.scanner().hasWords()) {
+        worded = i;
+        assertThat(skimmer.wordedSpan()).isEqualTo(quick.scanner().spanOfWords());
+      }
+      assertThat(i < lines - 1 || lastEnd == eol).isTrue();
+      at = behind;
+    }
+    assertThat(next).isEqualTo(at);
+    assertThat(skimmer.worded()).isEqualTo(worded);
+    assertThat(List.of(skimmer.hasLengthWithPoint(), skimmer.hasLengthWithoutPoint()))
+        .isEqualTo(List.of(withPoint, withoutPoint));
+    return lines;
   }
 
   /** Tape marks, and what only looks like one. */
