@@ -62,6 +62,23 @@ public final class Collector {
     ofThisBlock.add(group != null && !group.isWorse(wordless) ? wordless : occurrence.build());
   }
 
+  /**
+   * Takes an occurrence of no severity of its own whose words nobody will read, because it is
+   * neither the first nor the worst of its group; otherwise takes nothing and tells so.
+   */
+  public boolean repeats(String rule, Level level, Place at, int operation, String cause) {
+    Group group = groups.get(new Key(rule, operation, cause, accepts.reasonAhead(rule, at)));
+    if (group == null) {
+      return false;
+    }
+    Occurrence wordless = Occurrence.wordless(rule, level, at, operation, cause, 0);
+    if (group.isWorse(wordless)) {
+      return false;
+    }
+    ofThisBlock.add(wordless);
+    return true;
+  }
+
   private static Key key(Occurrence occurrence, Optional<String> accepted) {
     return new Key(occurrence.rule(), occurrence.operation(), occurrence.cause(), accepted);
   }
@@ -71,13 +88,17 @@ public final class Collector {
     if (ofThisBlock.isEmpty()) {
       return;
     }
+    boolean hiding = !unreadLines.isEmpty();
     for (Occurrence occurrence : ofThisBlock) {
-      if (hides(occurrence, ALL)) {
-        hideOthers(occurrence.at());
+      if (hidesInBlock.containsKey(occurrence.rule())) {
+        hiding = true;
+        if (hides(occurrence, ALL)) {
+          hideOthers(occurrence.at());
+        }
       }
     }
     for (Occurrence occurrence : ofThisBlock) {
-      if (!isHidden(occurrence)) {
+      if (!hiding || !isHidden(occurrence)) {
         group(occurrence);
       }
     }

@@ -132,8 +132,14 @@ public record Occurrence(
 
     /** The occurrence without its texts and figures: one that is only counted. */
     Occurrence wordless() {
-      return new Occurrence(
-          rule, level, at, "", List.of(), Optional.empty(), List.of(), operation, cause, severity);
+      return Occurrence.wordless(rule, level, at, operation, cause, severity);
     }
+  }
+
+  /** One without texts and figures. */
+  static Occurrence wordless(
+      String rule, Level level, Place at, int operation, String cause, double severity) {
+    return new Occurrence(
+        rule, level, at, "", List.of(), Optional.empty(), List.of(), operation, cause, severity);
   }
 }

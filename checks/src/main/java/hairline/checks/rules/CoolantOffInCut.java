@@ -38,10 +38,9 @@ public final class CoolantOffInCut implements Rule {
   @Override
   public void begin(RuleContext context, Subscriptions on) {
     Map<Integer, Cooled> cooled = new HashMap<>();
-    on.event(
-        Cut.class,
+    on.contact(
         cut -> {
-          if (cut.inContact() && cut.move().isFeed()) {
+          if (cut.move().isFeed()) {
             judge(context, cut, cooled);
           }
         });

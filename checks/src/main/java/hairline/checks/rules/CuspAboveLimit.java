@@ -50,12 +50,8 @@ public final class CuspAboveLimit implements Rule {
   @Override
   public void begin(RuleContext context, Subscriptions on) {
     Seen seen = new Seen();
-    on.event(
-        Cut.class,
+    on.contact(
         cut -> {
-          if (!cut.inContact()) {
-            return;
-          }
           needCorner(context, cut);
           if (seen.first.isEmpty() && Cusps.counts(cut)) {
             seen.first = Optional.of(cut.at());

@@ -28,10 +28,9 @@ public final class DepthBeyondCuttingLength implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    on.event(
-        Cut.class,
+    on.contact(
         cut -> {
-          if (cut.inContact() && cut.stepDownPm().isPresent() && cut.tool().isPresent()) {
+          if (cut.stepDownPm().isPresent() && cut.tool().isPresent()) {
             Tool tool = cut.tool().get();
             context
                 .need(tool, ToolKeys.CUTTING_LENGTH, cut.at())

@@ -38,10 +38,9 @@ public final class DepthUneven implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    on.event(
-        Cut.class,
+    on.contact(
         cut -> {
-          if (!cut.inContact() || cut.spring() || !cut.runsAtLevel() || !isFlat(cut)) {
+          if (cut.spring() || !cut.runsAtLevel() || !isFlat(cut)) {
             return;
           }
           if (cut.fineUndecided() || (cut.fine() && cut.surfacePartlyUnknown())) {

@@ -7,6 +7,7 @@ import hairline.checks.stock.Cut;
 import hairline.checks.warmth.Measuring;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** The fine cuts of a program: what the rules about warmth look at. */
 final class FineCuts {
@@ -46,6 +47,21 @@ final class FineCuts {
       context.report(occurrence);
     } else {
       context.notChecked("the height that this cut takes is not known", cut.at());
+    }
+  }
+
+  /**
+   * The same, whose occurrence is made only where its words may be read; {@code cause} and
+   * operation are what {@link Occurrence} says.
+   */
+  static void report(
+      RuleContext context,
+      Cut cut,
+      int operation,
+      String cause,
+      Supplier<Occurrence.Builder> occurrence) {
+    if (!cut.fine() || !context.repeats(cut.at(), operation, cause)) {
+      report(context, cut, occurrence.get().operation(operation).cause(cause));
     }
   }
 

@@ -2,6 +2,7 @@ package hairline.checks.rules;
 
 import hairline.checks.setup.Tool;
 import hairline.checks.stock.Cut;
+import org.jspecify.annotations.Nullable;
 
 /** The axial depths of fine cuts, for the rules about what an end edge can take. */
 final class FineDepths {
@@ -12,12 +13,33 @@ final class FineDepths {
 
   private FineDepths() {}
 
-  /** Calls the taker for each fine cut whose depth is known; spring passes are left out. */
+  /** The depth of which the taker had nothing to say last. */
+  private static final class Settled {
+    private @Nullable Tool tool;
+    private long depthPm;
+
+    // A sheet has one object for each of its tools.
+    @SuppressWarnings("ReferenceEquality")
+    void take(RuleContext context, Taker taker, Cut cut, Tool itsTool, long itsDepthPm) {
+      if (itsTool == tool && itsDepthPm == depthPm) {
+        return;
+      }
+      long said = context.said();
+      taker.take(cut, itsTool, itsDepthPm);
+      tool = context.said() == said ? itsTool : null;
+      depthPm = itsDepthPm;
+    }
+  }
+
+  /**
+   * Calls the taker for each fine cut whose depth is known; spring passes are left out, and behind
+   * one of which it said nothing those of the same tool and depth.
+   */
   static void each(RuleContext context, Subscriptions on, Taker taker) {
-    on.event(
-        Cut.class,
+    Settled settled = new Settled();
+    on.contact(
         cut -> {
-          if (!cut.inContact() || cut.spring() || !cut.runsAtLevel()) {
+          if (cut.spring() || !cut.runsAtLevel()) {
             return;
           }
           if (cut.fineUndecided() || (cut.fine() && cut.surfacePartlyUnknown())) {
@@ -25,7 +47,8 @@ final class FineDepths {
           } else if (cut.fine() && cut.tool().isEmpty()) {
             context.notChecked("the tool is not known or not on the sheet", cut.at());
           } else if (cut.fine() && !cut.stepDowns().isEmpty()) {
-            taker.take(cut, cut.tool().orElseThrow(), cut.stepDowns().get(0).storedPm());
+            settled.take(
+                context, taker, cut, cut.tool().orElseThrow(), cut.stepDowns().get(0).storedPm());
           }
         });
   }

@@ -59,10 +59,9 @@ final class LevelHistory {
           }
         });
     on.event(LevelReached.class, history::reached);
-    on.event(
-        Cut.class,
+    on.contact(
         cut -> {
-          if (cut.inContact() && cut.runsAtLevel() && cut.levelId() > Cut.UNCUT) {
+          if (cut.runsAtLevel() && cut.levelId() > Cut.UNCUT) {
             history.measured(cut.levelId(), context.stages().warmth().measuring());
           }
         });

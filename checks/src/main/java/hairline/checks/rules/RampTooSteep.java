@@ -36,12 +36,10 @@ public final class RampTooSteep implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    on.event(
-        Cut.class,
+    on.contact(
         cut -> {
           Move move = cut.move();
-          if (!cut.inContact()
-              || cut.tool().isEmpty()
+          if (cut.tool().isEmpty()
               || !move.isFeed()
               || move.source() != Move.Source.BLOCK
               || !move.from().knowsXyz()

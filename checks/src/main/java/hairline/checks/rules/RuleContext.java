@@ -206,6 +206,19 @@ public final class RuleContext {
     collector.report(occurrence);
   }
 
+  /**
+   * Counts an occurrence at the rule's own level that is no worse than others and whose words
+   * nobody will read, because others of the same fault were told before; where it tells that there
+   * are none, the occurrence is yet to be reported.
+   */
+  boolean repeats(Place at, int operation, String cause) {
+    boolean counted = collector.repeats(info.name(), level, at, operation, cause);
+    if (counted) {
+      said++;
+    }
+    return counted;
+  }
+
   /** How often it has spoken so far, or said that it could not decide. */
   long said() {
     return said;

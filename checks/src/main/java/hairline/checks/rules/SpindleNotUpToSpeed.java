@@ -34,10 +34,9 @@ public final class SpindleNotUpToSpeed implements Rule {
     if (context.setup().get(SpindleKeys.WAITS).orElseThrow()) {
       return;
     }
-    on.event(
-        Cut.class,
+    on.contact(
         cut -> {
-          if (cut.inContact() && cut.move().isFeed()) {
+          if (cut.move().isFeed()) {
             context
                 .stages()
                 .warmth()

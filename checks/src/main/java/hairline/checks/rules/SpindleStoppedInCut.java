@@ -48,10 +48,9 @@ public final class SpindleStoppedInCut implements Rule {
     on.event(Stopped.class, waited::stop);
     on.event(SpindleChanged.class, change -> waited.stop = Optional.empty());
     on.event(BlockStarted.class, waited::block);
-    on.event(
-        Cut.class,
+    on.contact(
         cut -> {
-          if (cut.inContact() && cut.move().isFeed()) {
+          if (cut.move().isFeed()) {
             judge(context, cut, waited);
           }
         });

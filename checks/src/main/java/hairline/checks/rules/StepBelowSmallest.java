@@ -9,7 +9,6 @@ import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.setup.Length;
 import hairline.checks.setup.LimitKeys;
 import hairline.checks.setup.MachineKeys;
-import hairline.checks.stock.Cut;
 import hairline.checks.stock.StepDown;
 import hairline.checks.stock.StepFound;
 import java.util.HashSet;
@@ -47,10 +46,9 @@ public final class StepBelowSmallest implements Rule {
     }
     Set<Heights> told = new HashSet<>();
     Limit limit = new Limit(smallest.get(), margin.get());
-    on.event(
-        Cut.class,
+    on.contact(
         cut -> {
-          if (cut.inContact() && !cut.spring() && cut.runsAtLevel()) {
+          if (!cut.spring() && cut.runsAtLevel()) {
             for (StepDown stepDown : cut.stepDowns()) {
               if (stepDown.exact() && limit.exceeds(stepDown.storedPm())) {
                 if (told.size() < MOST_PAIRS) {

@@ -31,10 +31,9 @@ public final class StraightPlunge implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    on.event(
-        Cut.class,
+    on.contact(
         cut -> {
-          if (cut.inContact() && plunges(cut.move()) && cut.stepDownPm().isPresent()) {
+          if (plunges(cut.move()) && cut.stepDownPm().isPresent()) {
             cut.tool().ifPresent(tool -> judge(context, cut, tool));
           }
         });

@@ -6,6 +6,7 @@ import hairline.checks.motion.EventSink;
 import hairline.checks.motion.Move;
 import hairline.checks.stock.Cut;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -16,11 +17,34 @@ import java.util.function.Supplier;
 
 /** Who wants which events. Handlers of one kind are called in the order they subscribed. */
 public final class Subscriptions implements EventSink {
-  private final IdentityHashMap<Class<?>, List<Consumer<Event>>> handlers = new IdentityHashMap<>();
+  private final IdentityHashMap<Class<?>, Handlers> handlers = new IdentityHashMap<>();
+
+  // Cuts are the most of what comes where many handlers listen; of those in contact a list of its
+  // own spares every handler that looks at no others the same question.
+  private final Handlers cuts = new Handlers();
+  private final Handlers contacts = new Handlers();
   private final Map<Class<?>, Object> shared = new HashMap<>();
   private final Timings timings;
   private String subscriber = "";
   private final List<BiConsumer<? super Move, ? super Arc>> arcHandlers = new ArrayList<>();
+
+  /** Those that one kind of event goes to. */
+  private static final class Handlers {
+    private Consumer<?>[] each = {};
+
+    void add(Consumer<?> handler) {
+      each = Arrays.copyOf(each, each.length + 1);
+      each[each.length - 1] = handler;
+    }
+
+    // Only events of the class that they subscribed for come to them.
+    @SuppressWarnings("unchecked")
+    void accept(Event event) {
+      for (Consumer<?> handler : each) {
+        ((Consumer<Event>) handler).accept(event);
+      }
+    }
+  }
 
   Subscriptions(Timings timings) {
     this.timings = timings;
@@ -38,10 +62,18 @@ public final class Subscriptions implements EventSink {
 
   /** Calls the handler for every event of exactly this class. */
   public <E extends Event> void event(Class<E> kind, Consumer<? super E> handler) {
-    // Only events of this class come to it.
-    @SuppressWarnings("unchecked")
-    Consumer<Event> sure = (Consumer<Event>) handler;
-    handlers.computeIfAbsent(kind, k -> new ArrayList<>()).add(timings.part(subscriber, sure));
+    Consumer<? super E> timed = timings.part(subscriber, handler);
+    if (kind == Cut.class) {
+      cuts.add(timed);
+      contacts.add(timed);
+    } else {
+      handlers.computeIfAbsent(kind, k -> new Handlers()).add(timed);
+    }
+  }
+
+  /** Calls the handler for every cut in contact, in its turn among those for all cuts. */
+  public void contact(Consumer<? super Cut> handler) {
+    contacts.add(timings.part(subscriber, handler));
   }
 
   /**
@@ -73,11 +105,13 @@ public final class Subscriptions implements EventSink {
 
   @Override
   public void accept(Event event) {
-    List<Consumer<Event>> wanted = handlers.get(event.getClass());
+    if (event instanceof Cut cut) {
+      (cut.inContact() ? contacts : cuts).accept(event);
+      return;
+    }
+    Handlers wanted = handlers.get(event.getClass());
     if (wanted != null) {
-      for (int i = 0; i < wanted.size(); i++) {
-        wanted.get(i).accept(event);
-      }
+      wanted.accept(event);
     }
   }
 }

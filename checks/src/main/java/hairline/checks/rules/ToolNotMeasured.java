@@ -56,24 +56,25 @@ public final class ToolNotMeasured implements Rule {
       FineCuts.report(
           context,
           cut,
-          context
-              .occurrence(
-                  cut.at(),
-                  () ->
-                      FineCuts.tool(cut)
-                          + " makes a fine cut and was not measured since "
-                          + context.line(changed.get(), cut.at())
-                          + " put it in the spindle")
-              .fact(
-                  () ->
-                      "codes that measure: "
-                          + String.join(", ", codes.stream().map(CodeWord::toString).toList())
-                          + " ("
-                          + CodeKeys.MEASURE_TOOL.path()
-                          + ")")
-              .cure(() -> codes.get(0) + " between these lines, with the spindle warm")
-              .operation(cut.move().modes().operation())
-              .cause(FineCuts.tool(cut)));
+          cut.move().modes().operation(),
+          FineCuts.tool(cut),
+          () ->
+              context
+                  .occurrence(
+                      cut.at(),
+                      () ->
+                          FineCuts.tool(cut)
+                              + " makes a fine cut and was not measured since "
+                              + context.line(changed.get(), cut.at())
+                              + " put it in the spindle")
+                  .fact(
+                      () ->
+                          "codes that measure: "
+                              + String.join(", ", codes.stream().map(CodeWord::toString).toList())
+                              + " ("
+                              + CodeKeys.MEASURE_TOOL.path()
+                              + ")")
+                  .cure(() -> codes.get(0) + " between these lines, with the spindle warm"));
     }
   }
 }

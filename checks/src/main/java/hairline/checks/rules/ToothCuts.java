@@ -303,8 +303,7 @@ final class ToothCuts {
   static void each(RuleContext context, Subscriptions on, Consumer<ToothCut> consumer) {
     Mills mills = new Mills(context);
     Shared shared = on.shared(Shared.class, Shared::new);
-    on.event(
-        Cut.class,
+    on.contact(
         cut -> {
           if (shared.concerns(cut)) {
             ToothCut tooth = toothCut(context, cut, mills, shared);
@@ -357,8 +356,7 @@ final class ToothCuts {
   static void eachDown(RuleContext context, Subscriptions on, Consumer<ToothCut> consumer) {
     Mills mills = new Mills(context);
     Shared shared = on.shared(Shared.class, Shared::new);
-    on.event(
-        Cut.class,
+    on.contact(
         cut -> {
           if (goesStraightDown(cut)) {
             ToothCut tooth = toothCut(context, cut, mills, shared);

@@ -40,7 +40,7 @@ public final class WarmUpDeletable implements Rule {
     Watch watch = new Watch(context);
     on.event(Indexed.class, file -> watch.mayBeLeftOut |= file.index().deletableBlocks());
     on.event(Stopped.class, stop -> watch.mayBeLeftOut |= stop.code().equals("M1"));
-    on.event(Cut.class, watch::contact);
+    on.contact(cut -> watch.contact());
     FineCuts.each(on, watch::fineCut);
   }
 
@@ -60,8 +60,8 @@ public final class WarmUpDeletable implements Rule {
     }
 
     /** An M1 at which the spindle turned before a run first cut is a pause for warming up. */
-    void contact(Cut cut) {
-      if (cut.inContact() && context.stages().warmth().runNumber() != runSeen) {
+    void contact() {
+      if (context.stages().warmth().runNumber() != runSeen) {
         Run run = context.stages().warmth().run();
         runSeen = run.number();
         pauseBeforeContact = run.optionalStopAt();

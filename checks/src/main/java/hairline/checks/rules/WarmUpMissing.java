@@ -41,7 +41,7 @@ public final class WarmUpMissing implements Rule {
       return;
     }
     Attempt attempt = new Attempt();
-    on.event(Cut.class, cut -> attempt.contact(context, cut));
+    on.contact(cut -> attempt.contact(context));
     FineCuts.each(
         on,
         cut -> {
@@ -49,7 +49,9 @@ public final class WarmUpMissing implements Rule {
           switch (warmUp.valid()) {
             case YES -> {}
             case UNKNOWN -> Unsure.of(context, warmUp, cut.at());
-            case NO -> FineCuts.report(context, cut, missing(context, cut, warmUp, attempt));
+            case NO ->
+                FineCuts.report(
+                    context, cut, 0, cause(warmUp), () -> missing(context, cut, warmUp, attempt));
           }
         });
   }
@@ -59,8 +61,8 @@ public final class WarmUpMissing implements Rule {
     private int runSeen;
     private Optional<Run> before = Optional.empty();
 
-    void contact(RuleContext context, Cut cut) {
-      if (cut.inContact() && context.stages().warmth().runNumber() != runSeen) {
+    void contact(RuleContext context) {
+      if (context.stages().warmth().runNumber() != runSeen) {
         Run run = context.stages().warmth().run();
         runSeen = run.number();
         before =
@@ -76,6 +78,10 @@ public final class WarmUpMissing implements Rule {
     Optional<Run> in(Run run) {
       return before.filter(b -> b.number() == run.number());
     }
+  }
+
+  private static String cause(WarmUp warmUp) {
+    return warmUp.expiredAt().map(at -> "expired at line " + at.line()).orElse("none");
   }
 
   /** What is wrong: there is no warm-up, or what there is is too slow or too short. */
@@ -152,8 +158,7 @@ public final class WarmUpMissing implements Rule {
                 (attempt.isPresent() ? "a longer or faster warm-up" : "a warm-up")
                     + " before this line, measuring behind it; or"
                     + " machine.spindle.warm_up.where: before")
-        .figure("run", run.atSpeed().atLeastSeconds(), "s")
-        .cause(warmUp.expiredAt().map(at -> "expired at line " + at.line()).orElse("none"));
+        .figure("run", run.atSpeed().atLeastSeconds(), "s");
     asked.ifPresent(seconds -> occurrence.figure("asked", seconds, "s"));
     return occurrence;
   }

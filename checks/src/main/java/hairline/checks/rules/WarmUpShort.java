@@ -42,7 +42,7 @@ public final class WarmUpShort implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
-    on.event(Cut.class, new FirstContacts(context)::take);
+    on.contact(new FirstContacts(context)::take);
   }
 
   /** Looks at the first contact of each run of the spindle. */
@@ -55,9 +55,6 @@ public final class WarmUpShort implements Rule {
     }
 
     void take(Cut cut) {
-      if (!cut.inContact()) {
-        return;
-      }
       if (context.stages().warmth().runNumber() == runSeen) {
         return;
       }

@@ -31,8 +31,4 @@ public record LevelGrowth(int levelId, Contact first, Contact last, boolean cold
           .map(atMeasuring -> Drift.between(atMeasuring, growth));
     }
   }
-
-  LevelGrowth cutOn(Contact contact, boolean isCold) {
-    return new LevelGrowth(levelId, first, contact, cold || isCold);
-  }
 }

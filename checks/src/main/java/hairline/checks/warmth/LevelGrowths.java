@@ -18,7 +18,26 @@ public final class LevelGrowths implements EventSink {
   private final SpindleWarmth warmth;
   private final ProgramTime time;
   private final EventSink next;
-  private final Map<Integer, LevelGrowth> levels = new HashMap<>();
+  private final Map<Integer, Kept> levels = new HashMap<>();
+  private Optional<Kept> latest = Optional.empty();
+
+  /** What is kept of a level while it may be cut on. */
+  private static final class Kept {
+    private final int levelId;
+    private final LevelGrowth.Contact first;
+    private LevelGrowth.Contact last;
+    private boolean cold;
+
+    Kept(int levelId, LevelGrowth.Contact first) {
+      this.levelId = levelId;
+      this.first = first;
+      this.last = first;
+    }
+
+    LevelGrowth growth() {
+      return new LevelGrowth(levelId, first, last, cold);
+    }
+  }
 
   /**
    * A stage before {@code next}.
@@ -42,7 +61,7 @@ public final class LevelGrowths implements EventSink {
 
   /** Growth while this level was cut; empty where the sheet does not tell of growth. */
   public Optional<LevelGrowth> of(int levelId) {
-    return Optional.ofNullable(levels.get(levelId));
+    return Optional.ofNullable(levels.get(levelId)).map(Kept::growth);
   }
 
   @Override
@@ -61,21 +80,29 @@ public final class LevelGrowths implements EventSink {
   }
 
   private void note(Cut cut, GrowthPoint growth) {
-    boolean cold = cut.fine() && warmth.warmUp().valid() == Answer.NO;
     double startSeconds = time.secondsNow();
-    LevelGrowth.Contact last =
+    Kept kept = kept(cut, growth, startSeconds);
+    kept.cold |= cut.fine() && warmth.warmUp().valid() == Answer.NO;
+    kept.last =
         new LevelGrowth.Contact(
             cut.at(),
             startSeconds + time.ofThisEvent().atLeastSeconds(),
             growth.later(time.ofThisEvent()),
             warmth.measuring());
-    levels.merge(
-        cut.levelId(),
-        new LevelGrowth(
+  }
+
+  private Kept kept(Cut cut, GrowthPoint growth, double startSeconds) {
+    if (latest.isPresent() && latest.get().levelId == cut.levelId()) {
+      return latest.get();
+    }
+    Kept kept =
+        levels.computeIfAbsent(
             cut.levelId(),
-            new LevelGrowth.Contact(cut.at(), startSeconds, growth, warmth.measuring()),
-            last,
-            cold),
-        (known, made) -> known.cutOn(last, cold));
+            id ->
+                new Kept(
+                    id,
+                    new LevelGrowth.Contact(cut.at(), startSeconds, growth, warmth.measuring())));
+    latest = Optional.of(kept);
+    return kept;
   }
 }
