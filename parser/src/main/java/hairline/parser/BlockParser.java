@@ -37,9 +37,10 @@ final class BlockParser {
 
   /** The block that a line makes, its kind apart: never a leader. */
   Block parse(Line line) {
-    if (scan(line)) {
-      return scanner.block(line);
-    }
+    return scan(line) ? scanner.block(line) : parseUnscanned(line);
+  }
+
+  private Block parseUnscanned(Line line) {
     return scans && line.isBareTapeMark() ? tapeMark(line) : grammar().read(line);
   }
 
@@ -62,8 +63,11 @@ final class BlockParser {
     if (line.byteOffset < leaderEnd) {
       return Optional.of(Leader.block(line));
     }
-    if (!scan(line) || !scanner.isPlain(line)) {
-      return Optional.of(parse(line));
+    if (!scan(line)) {
+      return Optional.of(parseUnscanned(line));
+    }
+    if (!scanner.isPlain(line)) {
+      return Optional.of(scanner.block(line));
     }
     plain.add(line, scanner);
     return Optional.empty();

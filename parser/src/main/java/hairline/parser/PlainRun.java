@@ -8,6 +8,9 @@ package hairline.parser;
 public final class PlainRun {
   private static final Span NOWHERE = new Span(1, 1);
 
+  /** Without a line, to which none is added. */
+  static final PlainRun NONE = new PlainRun();
+
   private int firstLineWithWords;
   private Span firstWords = NOWHERE;
   private int lastLine;

@@ -57,8 +57,12 @@ record SkimmedStretch(List<Block> blocks, List<PlainRun> plain, int lines, boole
         Optional<Block> block = more ? parser.unlessPlain(line, leaderEnd, run) : Optional.empty();
         if (block.isPresent()) {
           blocks.add(block.get());
-          plain.add(run);
-          run = new PlainRun();
+          if (run.isEmpty()) {
+            plain.add(PlainRun.NONE);
+          } else {
+            plain.add(run);
+            run = new PlainRun();
+          }
         }
       }
       plain.add(run);

@@ -10,7 +10,6 @@ import hairline.parser.Problem;
 import hairline.parser.SkimmedBlocks;
 import hairline.parser.Span;
 import hairline.parser.Value;
-import hairline.parser.Word;
 import hairline.parser.Words;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -202,9 +201,9 @@ public final class ProgramIndexer {
       return;
     }
     for (int i = 0; i < words.size(); i++) {
-      if (words.letter(i) == 'M' && isOneOf(words.get(i), 2, 30, 99)) {
+      if (words.letter(i) == 'M' && isOneOf(words, i, 2, 30, 99)) {
         sureEnd = Optional.of(place(block, words.span(i)));
-        sureEndCode = "M" + wholeLiteral(words.get(i)).getAsLong();
+        sureEndCode = "M" + wholeLiteral(words, i).getAsLong();
         jumps |= has(words, 'P');
         return;
       }
@@ -295,10 +294,10 @@ public final class ProgramIndexer {
     boolean lengths = true;
     for (int i = 0; i < words.size(); i++) {
       switch (words.letter(i)) {
-        case 'N' -> noteSequenceNumber(words.get(i), at);
-        case 'M' -> noteEndCode(words.get(i));
+        case 'N' -> noteSequenceNumber(words, i, at);
+        case 'M' -> noteEndCode(words, i);
         // Words of a dwell, of data setting and of calls are no lengths, or of another kind.
-        case 'G' -> lengths &= !isOneOf(words.get(i), 4, 10, 65, 66);
+        case 'G' -> lengths &= !isOneOf(words, i, 4, 10, 65, 66);
         default -> {}
       }
     }
@@ -309,8 +308,8 @@ public final class ProgramIndexer {
     }
   }
 
-  private void noteSequenceNumber(Word word, int at) {
-    OptionalLong value = wholeLiteral(word);
+  private void noteSequenceNumber(Words words, int i, int at) {
+    OptionalLong value = wholeLiteral(words, i);
     if (value.isEmpty()) {
       return;
     }
@@ -326,15 +325,15 @@ public final class ProgramIndexer {
       repeated.add(sequence);
       sink.accept(
           new Event.SequenceRepeated(
-              new Place(file, at, word.span()),
+              new Place(file, at, words.span(i)),
               Long.toString(sequence),
               new Place(file, before, LINE_START)));
     }
   }
 
-  private void noteEndCode(Word word) {
-    if (endCode.isEmpty() && isOneOf(word, 2, 30, 99)) {
-      endCode = Optional.of("M" + wholeLiteral(word).getAsLong());
+  private void noteEndCode(Words words, int i) {
+    if (endCode.isEmpty() && isOneOf(words, i, 2, 30, 99)) {
+      endCode = Optional.of("M" + wholeLiteral(words, i).getAsLong());
     }
   }
 
@@ -374,14 +373,14 @@ public final class ProgramIndexer {
   private static OptionalLong programNumber(Words words) {
     for (int i = 0; i < words.size(); i++) {
       if (words.letter(i) == 'O') {
-        return wholeLiteral(words.get(i));
+        return wholeLiteral(words, i);
       }
     }
     return OptionalLong.empty();
   }
 
-  private static boolean isOneOf(Word word, long... numbers) {
-    OptionalLong value = wholeLiteral(word);
+  private static boolean isOneOf(Words words, int i, long... numbers) {
+    OptionalLong value = wholeLiteral(words, i);
     if (value.isPresent()) {
       for (long candidate : numbers) {
         if (candidate == value.getAsLong()) {
@@ -392,8 +391,11 @@ public final class ProgramIndexer {
     return false;
   }
 
-  private static OptionalLong wholeLiteral(Word word) {
-    if (!(word.value() instanceof Value.Literal literal)) {
+  private static OptionalLong wholeLiteral(Words words, int i) {
+    if (words.isPlain(i) && words.scale(i) == 0) {
+      return OptionalLong.of(words.unscaled(i));
+    }
+    if (!(words.get(i).value() instanceof Value.Literal literal)) {
       return OptionalLong.empty();
     }
     if (literal.scale() == 0 && literal.big().isEmpty()) {
