@@ -9,6 +9,7 @@ import hairline.checks.rules.RuleInfo.Group;
 import hairline.checks.rules.RuleInfo.Need;
 import hairline.checks.setup.JobKeys;
 import hairline.checks.setup.Length;
+import hairline.checks.setup.Tool;
 import hairline.checks.setup.ToolKeys;
 import hairline.checks.setup.ToolShape;
 import hairline.checks.stock.CuspLeft;
@@ -19,6 +20,7 @@ import hairline.checks.stock.SurfaceLeft;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Passes of a ball or a corner radius lie so far apart that the cusps between them are too high.
@@ -45,6 +47,28 @@ public final class CuspAboveLimit implements Rule {
     private Optional<Place> first = Optional.empty();
     private Optional<Length> limit = Optional.empty();
     private final Map<String, Cusps> byOffset = new HashMap<>();
+
+    /** The tool of the last cut, and whether its end is round. */
+    private @Nullable Tool last;
+
+    private boolean round;
+
+    // A sheet has one object for each of its tools.
+    @SuppressWarnings("ReferenceEquality")
+    private boolean counts(Cut cut) {
+      if (!cut.fine() || cut.tool().isEmpty()) {
+        return false;
+      }
+      Tool tool = cut.tool().get();
+      if (tool != last) {
+        round = Cusps.counts(cut);
+        last = tool;
+      }
+      return round;
+    }
+
+    /** The tool whose corner is on the sheet, as the last cut has shown. */
+    private @Nullable Tool cornered;
   }
 
   @Override
@@ -52,8 +76,8 @@ public final class CuspAboveLimit implements Rule {
     Seen seen = new Seen();
     on.contact(
         cut -> {
-          needCorner(context, cut);
-          if (seen.first.isEmpty() && Cusps.counts(cut)) {
+          needCorner(context, seen, cut);
+          if (seen.first.isEmpty() && seen.counts(cut)) {
             seen.first = Optional.of(cut.at());
             seen.limit = context.need(JobKeys.CUSP, cut.at());
           }
@@ -72,11 +96,18 @@ public final class CuspAboveLimit implements Rule {
   }
 
   /** What a bull-nosed tool leaves depends on its corner. */
-  private static void needCorner(RuleContext context, Cut cut) {
+  // A sheet has one object for each of its tools.
+  @SuppressWarnings("ReferenceEquality")
+  private static void needCorner(RuleContext context, Seen seen, Cut cut) {
+    if (cut.tool().isEmpty() || cut.tool().get() == seen.cornered) {
+      return;
+    }
+    long said = context.said();
     cut.tool()
         .filter(tool -> tool.get(ToolKeys.SHAPE).filter(s -> s == ToolShape.BULL).isPresent())
         .filter(tool -> tool.get(ToolKeys.CORNER_RADIUS).isEmpty())
         .ifPresent(tool -> context.need(tool, ToolKeys.CORNER_RADIUS, cut.at()));
+    seen.cornered = context.said() == said ? cut.tool().get() : null;
   }
 
   private static void judge(RuleContext context, PartLeft part, Seen seen, double limitUm) {

@@ -36,7 +36,7 @@ public final class ReachExceeded implements Rule {
     if (StockGiven.need(context)) {
       Length top = context.setup().get(StockKeys.TOP).orElseThrow();
       on.event(BodyMeetsStock.class, body -> speak(context, body));
-      on.event(Cut.class, cut -> cut.tool().ifPresent(tool -> askFor(context, cut, tool, top)));
+      on.contact(cut -> cut.tool().ifPresent(tool -> askFor(context, cut, tool, top)));
     }
   }
 
@@ -50,7 +50,7 @@ public final class ReachExceeded implements Rule {
   /** Asks for what the sheet must tell of a tool once its tip is low enough to matter. */
   private static void askFor(RuleContext context, Cut cut, Tool tool, Length top) {
     Move move = cut.move();
-    if (cut.inContact() && move.to().knows(Axis.Z) && move.to().zPm() < top.pm()) {
+    if (move.to().knows(Axis.Z) && move.to().zPm() < top.pm()) {
       context
           .need(tool, reach(tool), cut.at())
           .filter(reach -> move.to().zPm() + reach.pm() < top.pm())

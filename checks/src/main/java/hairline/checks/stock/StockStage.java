@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Between motion and rules: tells what each move does to the part. Every event is passed on; a
@@ -62,6 +63,10 @@ public final class StockStage implements EventSink {
   private int operation;
   private int sequence;
   private Optional<Move> last = Optional.empty();
+
+  // What the last move was asked for holds for the next as long as nothing changes.
+  private @Nullable InForce inForce;
+  private @Nullable Surface latest;
 
   // How far the tool has come in contact at one Z.
   private long runZ;
@@ -215,8 +220,7 @@ public final class StockStage implements EventSink {
   private void lookBeside(Move move) {
     Optional<Surface> surface =
         move.modes().workOffset().value().map(this::surface).filter(s -> s.box.isPresent());
-    Optional<Integer> number = move.modes().tool().value();
-    Optional<Shoulder> shoulder = number.flatMap(n -> Optional.ofNullable(shoulders.get(n)));
+    Optional<Shoulder> shoulder = inForce(move.modes()).shoulder();
     if (surface.isEmpty() || shoulder.isEmpty() || !measurable(move) || surface.get().lost()) {
       return;
     }
@@ -318,26 +322,54 @@ public final class StockStage implements EventSink {
 
   /** What is known of the part under a work offset. */
   Surface surface(String offset) {
-    return surfaces.computeIfAbsent(
-        offset,
-        name -> {
-          Surface surface = new Surface(name, model, budget);
-          if (everythingLost) {
-            surface.lose();
-          }
-          return surface;
-        });
+    Surface known = latest;
+    if (known == null || !known.offset.equals(offset)) {
+      known = surfaces.computeIfAbsent(offset, this::newSurface);
+      latest = known;
+    }
+    return known;
+  }
+
+  private Surface newSurface(String offset) {
+    Surface surface = new Surface(offset, model, budget);
+    if (everythingLost) {
+      surface.lose();
+    }
+    return surface;
   }
 
   private Optional<Tool> tool(Move move) {
-    return move.modes()
-        .tool()
-        .value()
-        .flatMap(number -> Optional.ofNullable(model.tools().get(number)));
+    return inForce(move.modes()).tool();
   }
 
   private Optional<Cutter> cutter(Move move) {
-    return move.modes().tool().value().flatMap(number -> Optional.ofNullable(cutters.get(number)));
+    return inForce(move.modes()).cutter();
+  }
+
+  /** What follows from a modal state, which mostly is that of the move before. */
+  private record InForce(
+      Modes modes,
+      Optional<Tool> tool,
+      Optional<Cutter> cutter,
+      Optional<Shoulder> shoulder,
+      boolean shifted) {}
+
+  // A state that did not change is the same object.
+  @SuppressWarnings("ReferenceEquality")
+  private InForce inForce(Modes modes) {
+    InForce known = inForce;
+    if (known == null || known.modes() != modes) {
+      Optional<Integer> number = modes.tool().value();
+      known =
+          new InForce(
+              modes,
+              number.flatMap(n -> Optional.ofNullable(model.tools().get(n))),
+              number.flatMap(n -> Optional.ofNullable(cutters.get(n))),
+              number.flatMap(n -> Optional.ofNullable(shoulders.get(n))),
+              mayShift(modes));
+      inForce = known;
+    }
+    return known;
   }
 
   /** A feed move: whether it can be measured, and whether it may be in contact at all. */
@@ -431,6 +463,10 @@ public final class StockStage implements EventSink {
   }
 
   private boolean shifted(Modes modes) {
+    return inForce(modes).shifted();
+  }
+
+  private boolean mayShift(Modes modes) {
     Modal<Modes.Compensation> compensation = modes.compensation();
     boolean on =
         compensation.isUnknown()
@@ -583,10 +619,10 @@ public final class StockStage implements EventSink {
     if (contacted.partlyUnknown() && surface.box.isEmpty() && !surface.lost()) {
       notFollowed.surfaceFor(contacted.move().at(), stockKey(surface));
     }
-    if (!walls.keep(contacted, surface(contacted.offset()), features)) {
+    if (!walls.keep(contacted, surface, features)) {
       notFollowed.cap(contacted.move().at(), "moves along walls", Walls.MOST);
     }
-    surface(contacted.offset()).cutAt(contacted.path().lowestEnd());
+    surface.cutAt(contacted.path().lowestEnd());
     passes.take(contacted, sequence);
     if (contacted.level().isPresent()) {
       entry.reachedLevel();
