@@ -18,6 +18,7 @@ final class Eight {
   private static final long HIGH_BITS = 0x8080808080808080L;
   private static final long ZEROS = '0' * ONES;
   private static final int BITS = 8;
+  private static final int BYTE_SHIFT = 3;
   private static final int MINUS = '-' ^ '0';
   private static final int POINT = '.' ^ '0';
 
@@ -59,9 +60,17 @@ final class Eight {
     return eight ^ ZEROS;
   }
 
-  /** Marks each of such bytes that is no digit, by its highest bit. */
-  static long others(long values) {
-    return (((values & ~HIGH_BITS) + (0x80 - 10) * ONES) | values) & HIGH_BITS;
+  /**
+   * Marks each of such bytes but the first that is no digit, by its highest bit. Whoever needs the
+   * first looks at it apart, so that where a number ends is known before its sign is.
+   */
+  static long othersBehindFirst(long values) {
+    return (((values & ~HIGH_BITS) + (0x80 - 10) * ONES) | values) & (HIGH_BITS & -(1L << BITS));
+  }
+
+  /** Whether the first of such bytes is no digit. */
+  static boolean isOther(long values) {
+    return ((int) values & 0xFF) > 9;
   }
 
   /**
@@ -76,9 +85,9 @@ final class Eight {
     return values & ~(0xFFL * minus);
   }
 
-  /** The marks without the one of the minus that stands first, if {@code minus} is one. */
-  static long unmarked(long others, int minus) {
-    return others ^ (long) minus << (BITS - 1);
+  /** How many bytes stand before the first that is marked; eight where none is. */
+  static int bytesBefore(long marks) {
+    return Long.numberOfTrailingZeros(marks) >>> BYTE_SHIFT;
   }
 
   /** How many bits stand before the first byte that is marked; 64 where none is. */

@@ -15,10 +15,11 @@ final class LineScanner {
   /** Any number of so many digits fits a long. */
   private static final int MOST_DIGITS = 18;
 
+  /** The bit that lower case has. */
+  private static final int CASE = 0x20;
+
   /** A letter and what is looked at behind it. */
   private static final int LONGEST_LOOK = 1 + Eight.BYTES;
-
-  private static final int BYTE_SHIFT = 3;
 
   private static final long[] POWERS = {
     1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000
@@ -78,17 +79,51 @@ final class LineScanner {
    *     read it
    */
   int scan(byte[] bytes, int from, int to) {
-    words = 0;
     comments = 0;
+    long[] out = packed;
+    int next = first;
+    int most = first + Words.longs(MOST_WORDS);
+    int lastLook = bytes.length - LONGEST_LOOK;
     int at = from;
     while (at < to) {
       int c = bytes[at];
       int letter = (c & 0xDF) - 'A';
       if (letter >= 0 && letter < 26) {
-        at = word(bytes, at, to, letter, at - from + 1);
-        if (at < 0) {
+        if (next == most || (letter == 'N' - 'A' && isSecondNumber(next))) {
           return -1;
         }
+        int end = -1;
+        if (at <= lastLook) {
+          long values = Eight.values(Eight.at(bytes, at + 1));
+          int minus = Eight.minus(values);
+          long others = Eight.othersBehindFirst(values);
+          values = Eight.withoutMinus(values, minus);
+          int bits = Eight.bitsBefore(others);
+          int scale = 0;
+          if (bits < Long.SIZE && Eight.isPoint(values, bits)) {
+            int pointBits = bits;
+            others &= others - 1;
+            values = Eight.without(values, pointBits);
+            bits = Eight.bitsBefore(others) - Byte.SIZE;
+            scale = Byte.SIZE + bits - pointBits;
+          }
+          end = at + 1 + Eight.bytesBefore(others);
+          if (others == 0 || Eight.isOther(values) || bits <= minus * Byte.SIZE || end > to) {
+            end = -1;
+          } else {
+            long sum = Eight.joined(values << (Long.SIZE - bits));
+            out[next] = (sum ^ -minus) + minus;
+            out[next + 1] = Words.pack(c & ~CASE, scale / Byte.SIZE, at - from + 1, end - from + 1);
+          }
+        }
+        if (end < 0) {
+          end = longWord(bytes, at, to, out, next, at - from + 1);
+          if (end < 0) {
+            return -1;
+          }
+        }
+        next += Words.longs(1);
+        at = end;
         if (at < to && bytes[at] == ' ') {
           at++;
         }
@@ -103,60 +138,22 @@ final class LineScanner {
         }
       }
     }
+    words = (next - first) / Words.longs(1);
     for (int i = 0; i < comments; i++) {
-      packed[first + Words.longs(words) + i] =
-          PackedComments.pack(commentStarts[i] - from + 1, commentEnds[i] - from + 1);
+      out[next + i] = PackedComments.pack(commentStarts[i] - from + 1, commentEnds[i] - from + 1);
     }
     return at;
   }
 
-  /**
-   * Reads a word of up to seven characters behind its letter; any other as {@link #longWord} does.
-   * Gives where it ends, or -1.
-   */
-  private int word(byte[] bytes, int from, int to, int letter, int column) {
-    if (words == MOST_WORDS || (letter == 'N' - 'A' && isSecondNumber())) {
-      return -1;
-    }
-    if (from > bytes.length - LONGEST_LOOK) {
-      return longWord(bytes, from, to, letter, column);
-    }
-    long values = Eight.values(Eight.at(bytes, from + 1));
-    int minus = Eight.minus(values);
-    long others = Eight.unmarked(Eight.others(values), minus);
-    values = Eight.withoutMinus(values, minus);
-    int digitBits = Eight.bitsBefore(others);
-    int bits = digitBits;
-    int end = from + 1 + (bits >>> BYTE_SHIFT);
-    int scale = 0;
-    if (digitBits < Long.SIZE && Eight.isPoint(values, digitBits)) {
-      others &= others - 1;
-      values = Eight.without(values, digitBits);
-      bits = Eight.bitsBefore(others) - Byte.SIZE;
-      end = from + 2 + (bits >>> BYTE_SHIFT);
-      scale = 1 + ((bits - digitBits) >>> BYTE_SHIFT);
-    }
-    if (others == 0 || bits <= minus << BYTE_SHIFT || end > to) {
-      return longWord(bytes, from, to, letter, column);
-    }
-    long sum = Eight.joined(values << (Long.SIZE - bits));
-    put(letter, (sum ^ -minus) + minus, scale, column, column + end - from);
-    return end;
-  }
-
-  private void put(int letter, long unscaled, int scaleOrNoPoint, int column, int endColumn) {
-    int i = first + Words.longs(words++);
-    packed[i] = unscaled;
-    packed[i + 1] = Words.pack('A' + letter, scaleOrNoPoint, column, endColumn);
-  }
-
   /** Whether all that stands in the line so far is a sequence number. */
-  private boolean isSecondNumber() {
-    return words == 1 && comments == 0 && Words.letter(packed[first + 1]) == 'N';
+  private boolean isSecondNumber(int next) {
+    return next == first + Words.longs(1)
+        && comments == 0
+        && Words.letter(packed[first + 1]) == 'N';
   }
 
-  /** Reads any word that it may; gives where it ends, or -1. */
-  private int longWord(byte[] bytes, int from, int to, int letter, int column) {
+  /** Reads and packs the number of any word that it may; gives where it ends, or -1. */
+  private int longWord(byte[] bytes, int from, int to, long[] out, int next, int column) {
     int at = skipBlanks(bytes, from + 1, to);
     boolean negative = false;
     if (at < to && (bytes[at] == '-' || bytes[at] == '+')) {
@@ -176,7 +173,8 @@ final class LineScanner {
     if (digits == 0 || digits > MOST_DIGITS) {
       return -1;
     }
-    put(letter, negative ? -number : number, scale, column, column + at - from);
+    out[next] = negative ? -number : number;
+    out[next + 1] = Words.pack(bytes[from] & ~CASE, scale, column, column + at - from);
     return at;
   }
 

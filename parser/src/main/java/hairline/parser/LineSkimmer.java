@@ -12,8 +12,6 @@ final class LineSkimmer {
   /** A letter and what is looked at behind it. */
   private static final int LONGEST_LOOK = 1 + Eight.BYTES;
 
-  private static final int BYTE_SHIFT = 3;
-
   private static final Span NOWHERE = new Span(1, 1);
   private static final int WITHOUT_POINT = 1;
   private static final int WITH_POINT = 2;
@@ -104,19 +102,18 @@ final class LineSkimmer {
         }
         long values = Eight.values(Eight.at(bytes, at + 1));
         int minus = Eight.minus(values);
-        long others = Eight.unmarked(Eight.others(values), minus);
+        long others = Eight.othersBehindFirst(values);
+        values = Eight.withoutMinus(values, minus);
         int pointBits = Eight.bitsBefore(others);
-        int bits = pointBits;
-        int end = at + 1;
         int kind = WITHOUT_POINT;
+        int bits = pointBits;
         if (bits < Long.SIZE && Eight.isPoint(values, bits)) {
           others &= others - 1;
           bits = Eight.bitsBefore(others) - Byte.SIZE;
           kind = WITH_POINT;
-          end++;
         }
-        end += bits >>> BYTE_SHIFT;
-        if (others == 0 || bits <= minus << BYTE_SHIFT || end > to) {
+        int end = at + 1 + Eight.bytesBefore(others);
+        if (others == 0 || Eight.isOther(values) || bits <= minus * Byte.SIZE || end > to) {
           end = longWord(bytes, at + 1, to, letter);
           if (end < 0) {
             return -1;
@@ -124,7 +121,6 @@ final class LineSkimmer {
           seen |= longLength;
         } else if ((seen & kind) == 0 || LineScanner.isG(letter)) {
           // Else there is such a length already.
-          values = Eight.withoutMinus(values, minus);
           values = kind == WITH_POINT ? Eight.without(values, pointBits) : values;
           long digits = values << (Long.SIZE - bits);
           if (LineScanner.isG(letter)
