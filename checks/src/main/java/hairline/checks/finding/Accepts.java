@@ -41,6 +41,11 @@ public final class Accepts {
     }
   }
 
+  /** Whether there are none so far. */
+  boolean isEmpty() {
+    return all.isEmpty();
+  }
+
   /** All of them, in the order added. */
   public List<Accept> all() {
     return List.copyOf(all);

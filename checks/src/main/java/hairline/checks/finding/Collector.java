@@ -38,6 +38,9 @@ public final class Collector {
   private final Set<Assumption> assumptions = new LinkedHashSet<>();
   private final List<StepBudget> budgets = new ArrayList<>();
   private final List<Occurrence> ofThisBlock = new ArrayList<>();
+
+  // The group of each, where it is known to be this one.
+  private final List<Optional<Group>> theirGroups = new ArrayList<>();
   private final Set<Line> unreadLines = new HashSet<>();
 
   /**
@@ -52,14 +55,21 @@ public final class Collector {
 
   /** Takes one occurrence. */
   public void report(Occurrence occurrence) {
+    add(occurrence, Optional.empty());
+  }
+
+  private void add(Occurrence occurrence, Optional<Group> group) {
     ofThisBlock.add(occurrence);
+    theirGroups.add(group);
   }
 
   /** The same, whose texts are made only if it may be the first or the worst of its group. */
   public void report(Occurrence.Builder occurrence) {
     Occurrence wordless = occurrence.wordless();
     Group group = groups.get(key(wordless, accepts.reasonAhead(wordless.rule(), wordless.at())));
-    ofThisBlock.add(group != null && !group.isWorse(wordless) ? wordless : occurrence.build());
+    add(
+        group != null && !group.isWorse(wordless) ? wordless : occurrence.build(),
+        Optional.empty());
   }
 
   /**
@@ -75,7 +85,8 @@ public final class Collector {
     if (group.isWorse(wordless)) {
       return false;
     }
-    ofThisBlock.add(wordless);
+    // Where nothing is accepted, it comes into no other group.
+    add(wordless, accepts.isEmpty() ? group.itself : Optional.empty());
     return true;
   }
 
@@ -97,12 +108,19 @@ public final class Collector {
         }
       }
     }
-    for (Occurrence occurrence : ofThisBlock) {
+    for (int i = 0; i < ofThisBlock.size(); i++) {
+      Occurrence occurrence = ofThisBlock.get(i);
       if (!hiding || !isHidden(occurrence)) {
-        group(occurrence);
+        Optional<Group> known = theirGroups.get(i);
+        if (known.isPresent()) {
+          known.get().add(occurrence);
+        } else {
+          group(occurrence);
+        }
       }
     }
     ofThisBlock.clear();
+    theirGroups.clear();
   }
 
   /**
@@ -207,6 +225,7 @@ public final class Collector {
   }
 
   private static final class Group {
+    private final Optional<Group> itself = Optional.of(this);
     private final Occurrence first;
     private Occurrence worst;
     private Place last;

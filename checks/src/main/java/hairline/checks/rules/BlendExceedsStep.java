@@ -13,6 +13,7 @@ import hairline.checks.setup.Length;
 import hairline.checks.stock.Cut;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jspecify.annotations.Nullable;
 
 /** Corners in Z of a fine cut are blended within more than a quarter of its step. */
 @AutoService(Rule.class)
@@ -31,7 +32,7 @@ public final class BlendExceedsStep implements Rule {
   }
 
   private static final class Last {
-    Optional<Cut> cut = Optional.empty();
+    @Nullable Cut cut;
   }
 
   @Override
@@ -40,10 +41,11 @@ public final class BlendExceedsStep implements Rule {
     on.event(
         Cut.class,
         cut -> {
-          last.cut
-              .filter(before -> isCornerInZ(before.move(), cut.move()))
-              .ifPresent(before -> judge(context, before, cut));
-          last.cut = Optional.of(cut);
+          Cut before = last.cut;
+          if (before != null && isCornerInZ(before.move(), cut.move())) {
+            judge(context, before, cut);
+          }
+          last.cut = cut;
         });
   }
 

@@ -9,6 +9,7 @@ import hairline.checks.setup.Length;
 import hairline.checks.setup.Tool;
 import hairline.checks.setup.ToolKeys;
 import hairline.checks.stock.Cut;
+import java.util.Optional;
 
 /** A pass is deeper than the cutting edges are long. */
 @AutoService(Rule.class)
@@ -32,10 +33,10 @@ public final class DepthBeyondCuttingLength implements Rule {
         cut -> {
           if (cut.stepDownPm().isPresent() && cut.tool().isPresent()) {
             Tool tool = cut.tool().get();
-            context
-                .need(tool, ToolKeys.CUTTING_LENGTH, cut.at())
-                .filter(length -> cut.stepDownPm().getAsLong() > length.pm())
-                .ifPresent(length -> speak(context, cut, tool, length));
+            Optional<Length> length = context.need(tool, ToolKeys.CUTTING_LENGTH, cut.at());
+            if (length.isPresent() && cut.stepDownPm().getAsLong() > length.get().pm()) {
+              speak(context, cut, tool, length.get());
+            }
           }
         });
   }

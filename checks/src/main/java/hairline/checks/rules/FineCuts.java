@@ -5,6 +5,7 @@ import hairline.checks.setup.CodeKeys;
 import hairline.checks.setup.JobKeys;
 import hairline.checks.stock.Cut;
 import hairline.checks.warmth.Measuring;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -32,11 +33,14 @@ final class FineCuts {
       RuleContext context, Subscriptions on, BiConsumer<Cut, Measuring> consumer) {
     each(
         on,
-        cut ->
-            context
-                .need(CodeKeys.MEASURE_TOOL, cut.at())
-                .flatMap(codes -> context.stages().warmth().measuring())
-                .ifPresent(measuring -> consumer.accept(cut, measuring)));
+        cut -> {
+          if (context.need(CodeKeys.MEASURE_TOOL, cut.at()).isPresent()) {
+            Optional<Measuring> measuring = context.stages().warmth().measuring();
+            if (measuring.isPresent()) {
+              consumer.accept(cut, measuring.get());
+            }
+          }
+        });
   }
 
   /** Speaks of a fine cut; of one that may be none, says that it could not be checked. */

@@ -12,6 +12,7 @@ import hairline.checks.setup.MachineKeys;
 import hairline.checks.stock.StepDown;
 import hairline.checks.stock.StepFound;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -49,7 +50,9 @@ public final class StepBelowSmallest implements Rule {
     on.contact(
         cut -> {
           if (!cut.spring() && cut.runsAtLevel()) {
-            for (StepDown stepDown : cut.stepDowns()) {
+            List<StepDown> stepDowns = cut.stepDowns();
+            for (int k = 0; k < stepDowns.size(); k++) {
+              StepDown stepDown = stepDowns.get(k);
               if (stepDown.exact() && limit.exceeds(stepDown.storedPm())) {
                 if (told.size() < MOST_PAIRS) {
                   told.add(new Heights(stepDown.overLevelId(), cut.levelId()));

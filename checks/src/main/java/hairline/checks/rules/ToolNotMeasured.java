@@ -33,18 +33,34 @@ public final class ToolNotMeasured implements Rule {
 
   @Override
   public void begin(RuleContext context, Subscriptions on) {
+    Named named = new Named();
     FineCuts.each(
         on,
         cut -> {
           if (!context.stages().warmth().measuredSinceChange()) {
             context
                 .need(CodeKeys.MEASURE_TOOL, cut.at())
-                .ifPresent(codes -> judge(context, cut, codes));
+                .ifPresent(codes -> judge(context, cut, codes, named));
           }
         });
   }
 
-  private static void judge(RuleContext context, Cut cut, List<CodeWord> codes) {
+  /** The tool of the last such cut in words. */
+  private static final class Named {
+    private Optional<Integer> number = Optional.empty();
+    private String words = "";
+
+    String of(Cut cut) {
+      Optional<Integer> its = cut.move().modes().tool().value();
+      if (words.isEmpty() || !its.equals(number)) {
+        number = its;
+        words = FineCuts.tool(cut);
+      }
+      return words;
+    }
+  }
+
+  private static void judge(RuleContext context, Cut cut, List<CodeWord> codes, Named named) {
     Modal<Integer> tool = cut.move().modes().tool();
     Optional<Place> changed = context.stages().warmth().toolChangedAt();
     if (tool.isUnknown()) {
@@ -57,7 +73,7 @@ public final class ToolNotMeasured implements Rule {
           context,
           cut,
           cut.move().modes().operation(),
-          FineCuts.tool(cut),
+          named.of(cut),
           () ->
               context
                   .occurrence(

@@ -45,9 +45,12 @@ final class PassBook {
       this.last = first;
     }
 
+    private static int id(Optional<Level> level) {
+      return level.isPresent() ? level.get().id : Cut.NO_LEVEL;
+    }
+
     boolean goesOn(Contacted contacted) {
-      return offset.equals(contacted.offset())
-          && level.map(l -> l.id).equals(contacted.level().map(l -> l.id));
+      return offset.equals(contacted.offset()) && id(level) == id(contacted.level());
     }
 
     void take(Contacted contacted) {

@@ -84,9 +84,9 @@ public final class FeedPlanner implements EventSink {
       next.accept(event);
       return;
     }
-    Optional<Move> move = moveOf(event);
-    if (move.isPresent()) {
-      move(event, move.get());
+    Move move = moveOf(event);
+    if (move != null) {
+      move(event, move);
     } else if (stopsAxes(event)) {
       rest();
       next.accept(event);
@@ -97,11 +97,12 @@ public final class FeedPlanner implements EventSink {
     }
   }
 
-  private static Optional<Move> moveOf(Event event) {
+  /** The move of an event; null where it is none. */
+  private static @Nullable Move moveOf(Event event) {
     if (event instanceof Cut cut) {
-      return Optional.of(cut.move());
+      return cut.move();
     }
-    return event instanceof Move move ? Optional.of(move) : Optional.empty();
+    return event instanceof Move move ? move : null;
   }
 
   private boolean stopsAxes(Event event) {
@@ -133,7 +134,8 @@ public final class FeedPlanner implements EventSink {
     }
     Way way = Way.of(move);
     double acceleration = along(limits.accelerationMmPerS2().orElseThrow(), way);
-    double jerk = limits.jerkMmPerS3().map(j -> along(j, way)).orElse(Double.POSITIVE_INFINITY);
+    Optional<AxisValues> jerks = limits.jerkMmPerS3();
+    double jerk = jerks.isPresent() ? along(jerks.get(), way) : Double.POSITIVE_INFINITY;
     double cap = cap(move, way, acceleration, jerk);
     if (Double.isInfinite(acceleration) || Double.isInfinite(cap)) {
       // No axis that moves has a limit on the sheet.
@@ -160,11 +162,9 @@ public final class FeedPlanner implements EventSink {
 
   /** The highest speed along a move in mm/s. */
   private double cap(Move move, Way way, double acceleration, double jerk) {
+    Optional<AxisValues> rapid = limits.rapidMmPerMin();
     double cap =
-        limits
-            .rapidMmPerMin()
-            .map(r -> along(r, way) / PER_MINUTE)
-            .orElse(Double.POSITIVE_INFINITY);
+        rapid.isPresent() ? along(rapid.get(), way) / PER_MINUTE : Double.POSITIVE_INFINITY;
     if (move.isFeed()) {
       cap = Math.min(cap, move.feedMmPerMin().orElse(0) / PER_MINUTE);
     }
@@ -240,7 +240,7 @@ public final class FeedPlanner implements EventSink {
   private void release(PlannedMove planned) {
     while (true) {
       Event event = held.remove();
-      if (moveOf(event).isPresent()) {
+      if (moveOf(event) != null) {
         feed.set(Optional.of(planned), dueLimits());
         next.accept(event);
         feed.set(Optional.empty(), Optional.empty());
