@@ -18,8 +18,8 @@ final class LineScanner {
   /** The bit that lower case has. */
   private static final int CASE = 0x20;
 
-  /** A letter and what is looked at behind it. */
-  private static final int LONGEST_LOOK = 1 + Eight.BYTES;
+  /** A letter, what is looked at behind it and one more. */
+  private static final int LONGEST_LOOK = 2 + Eight.BYTES;
 
   private static final long[] POWERS = {
     1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000
@@ -108,7 +108,10 @@ final class LineScanner {
             scale = Byte.SIZE + bits - pointBits;
           }
           end = at + 1 + Eight.bytesBefore(others);
-          if (others == 0 || Eight.isOther(values) || bits <= minus * Byte.SIZE || end > to) {
+          if ((others == 0 && goesOn(bytes[end]))
+              || Eight.isOther(values)
+              || bits <= minus * Byte.SIZE
+              || end > to) {
             end = -1;
           } else {
             long sum = Eight.joined(values << (Long.SIZE - bits));
@@ -250,6 +253,11 @@ final class LineScanner {
   /** One where a word of this letter, the index in the alphabet, is a length, else 0. */
   static int lengthBit(int letter) {
     return (LENGTHS >>> letter) & 1;
+  }
+
+  /** Whether a number goes on with this character. */
+  static boolean goesOn(byte c) {
+    return c >= '.' && c <= '9';
   }
 
   static boolean isG(int letter) {

@@ -9,8 +9,8 @@ final class LineSkimmer {
   /** Eight digits may be the beginning of more. */
   private static final int MOST_DIGITS = Eight.BYTES - 1;
 
-  /** A letter and what is looked at behind it. */
-  private static final int LONGEST_LOOK = 1 + Eight.BYTES;
+  /** A letter, what is looked at behind it and one more. */
+  private static final int LONGEST_LOOK = 2 + Eight.BYTES;
 
   private static final Span NOWHERE = new Span(1, 1);
   private static final int WITHOUT_POINT = 1;
@@ -113,7 +113,10 @@ final class LineSkimmer {
           kind = WITH_POINT;
         }
         int end = at + 1 + Eight.bytesBefore(others);
-        if (others == 0 || Eight.isOther(values) || bits <= minus * Byte.SIZE || end > to) {
+        if ((others == 0 && LineScanner.goesOn(bytes[end]))
+            || Eight.isOther(values)
+            || bits <= minus * Byte.SIZE
+            || end > to) {
           end = longWord(bytes, at + 1, to, letter);
           if (end < 0) {
             return -1;
@@ -150,7 +153,7 @@ final class LineSkimmer {
   }
 
   /**
-   * Passes over the number of a word that has a plus sign or more than seven characters behind its
+   * Passes over the number of a word that has a plus sign or more than eight characters behind its
    * letter; leaves in {@link #lengths} what it is if it is a length. Gives where it ends, or -1.
    */
   private int longWord(byte[] bytes, int from, int to, int letter) {

@@ -157,6 +157,7 @@ class ScannerProperties {
             "X-1234.5678 Z+123456789. ;x",
             "G0 X.0 Y0.\tI-.125 K7 (a longer comment)",
             "X1 2.3 Z-0",
+            "X-12.3456 Y12345678 Z1234567. I.1234567",
             "%",
             "O1(a)(b)N1N2")) {
       byte[] bytes = sample.getBytes(UTF_8);
