@@ -354,11 +354,9 @@ public final class StockStage implements EventSink {
       Optional<Shoulder> shoulder,
       boolean shifted) {}
 
-  // A state that did not change is the same object.
-  @SuppressWarnings("ReferenceEquality")
   private InForce inForce(Modes modes) {
     InForce known = inForce;
-    if (known == null || known.modes() != modes) {
+    if (known == null || !known.modes().isSame(modes)) {
       Optional<Integer> number = modes.tool().value();
       known =
           new InForce(
