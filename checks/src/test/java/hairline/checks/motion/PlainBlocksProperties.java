@@ -15,6 +15,7 @@ import java.util.OptionalLong;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -191,5 +192,18 @@ class PlainBlocksProperties {
     new Interpreter(profile, PartPrograms.of("test", bytes)).run(quick::add, true);
     new Interpreter(profile, PartPrograms.of("test", bytes)).longWayOnly().run(all::add, true);
     assertThat(quick).isEqualTo(all);
+  }
+
+  @Example
+  void aLineEndsTheCycleBeforeIt() throws IOException {
+    sameEvents(
+        List.of(
+            "G21 G90 G94 G17 G54",
+            "G0 X0. Y0. Z5.",
+            "G81 X1. Y1. Z-1. R1. F100.",
+            "G1 X3. Y1. Z5. F100.",
+            "G81 X2. Y1.",
+            "M30"),
+        Runs.TENTH_UM);
   }
 }
