@@ -20,6 +20,8 @@ final class SpeedProfile {
   /** Rounding of sums that ought to be equal. */
   private static final double ROUNDING = 1e-9;
 
+  private static final double THIRD = 1.0 / 3;
+
   private enum Shape {
     HUMP,
     RISE,
@@ -33,6 +35,9 @@ final class SpeedProfile {
   private double length;
   private double acceleration;
   private double jerk;
+
+  /** 1 over the jerk; 0 where none is limited. */
+  private double perJerk;
 
   private Shape shape = Shape.HUMP;
   private double seconds;
@@ -51,7 +56,9 @@ final class SpeedProfile {
   // Of the one down from the peak, looked at before that up to it.
   private double downLength;
   private double downSeconds;
+  private double downAcceleration;
   private double upSeconds;
+  private double upAcceleration;
 
   /** Down to this acceleration a rise takes back the one built up. */
   private double dent;
@@ -105,6 +112,7 @@ final class SpeedProfile {
     this.length = length;
     this.acceleration = acceleration;
     this.jerk = jerk;
+    perJerk = 1 / jerk;
     phases = 0;
     foundPlace = -1;
     shape = Shape.HUMP;
@@ -159,9 +167,7 @@ final class SpeedProfile {
     }
     double least = both(lowest);
     if (least < length) {
-      double top = peakBetween(lowest, highest, needed);
-      both(top);
-      humpOf(top);
+      humpOf(peakBetween(lowest, highest, needed));
       return true;
     }
     humpOf(lowest);
@@ -179,6 +185,7 @@ final class SpeedProfile {
     ramp(to, -toAcceleration, top);
     downLength = rampLength;
     downSeconds = rampSeconds;
+    downAcceleration = rampAcceleration;
     ramp(from, fromAcceleration, top);
     return rampLength + downLength;
   }
@@ -193,29 +200,33 @@ final class SpeedProfile {
       return;
     }
     double square = Math.max(0, jerk * (top - speed) + rate * rate / 2);
-    rampHold = 0;
+    double most;
+    double hold = 0;
     if (square > acceleration * acceleration) {
-      rampAcceleration = acceleration;
-      rampHold = (square - acceleration * acceleration) / (jerk * acceleration);
+      most = acceleration;
+      hold = (square - acceleration * acceleration) / (jerk * acceleration);
     } else {
-      rampAcceleration = Math.max(Math.sqrt(square), rate);
+      most = Math.max(Math.sqrt(square), rate);
     }
-    double most = rampAcceleration;
-    double first = (most - rate) / jerk;
-    double last = most / jerk;
-    double lastFrom = top - most * last / 2;
-    rampSeconds = first + rampHold + last;
+    rampAcceleration = most;
+    rampHold = hold;
+    rampSeconds = perJerk * (2 * most - rate) + hold;
+    // The sum of the three stretches, with what cancels out left out.
     rampLength =
-        first * (speed + first * (rate / 2 + first * jerk / 6))
-            + rampHold * (lastFrom - most * rampHold / 2)
-            + last * (top - last * most / 6);
+        perJerk
+                * ((most - rate) * speed
+                    + most * top
+                    - perJerk * rate * rate * (most / 2 - THIRD * rate))
+            + hold * (top - most * (hold + most * perJerk) / 2);
   }
 
-  /** The peak at which both ramps take the whole length, from below. */
+  /** The peak at which both ramps, looked at last then, take the whole length, from below. */
   private double peakBetween(double lowest, double highest, double neededForHighest) {
     if (Double.isInfinite(jerk)) {
       double square = (2 * acceleration * length + from * from + to * to) / 2;
-      return Math.max(lowest, Math.min(highest, Math.sqrt(square)));
+      double top = Math.max(lowest, Math.min(highest, Math.sqrt(square)));
+      both(top);
+      return top;
     }
     // The length grows smoothly with the root of the rise above the lowest peak.
     double low = 0;
@@ -226,35 +237,43 @@ final class SpeedProfile {
         root = (low + high) / 2;
       }
       double top = lowest + root * root;
-      ramp(to, -toAcceleration, top);
-      double way = rampLength;
-      // What the ramps gain in time and in length with the peak.
-      double longer = 1 / rampAcceleration;
-      double farther = top / rampAcceleration + rampAcceleration / (2 * jerk);
-      ramp(from, fromAcceleration, top);
-      way += rampLength;
-      longer += 1 / rampAcceleration;
-      farther += top / rampAcceleration + rampAcceleration / (2 * jerk);
-      double off = way - length;
+      double off = both(top) - length;
+      // What the ramps gain in time and in length with the peak, and how that changes.
+      double up = 1 / rampAcceleration;
+      double down = 1 / downAcceleration;
+      double longer = up + down;
+      double farther = top * longer + (rampAcceleration + downAcceleration) * perJerk / 2;
       pull = longer / farther;
       if (off > 0) {
         high = root;
       } else {
         low = root;
         if (off > -1e-10 * length) {
-          break;
+          return top;
         }
       }
-      // Aims a little too low, so that the answer is approached from below.
-      root -= (off + 3e-11 * length) / (farther * 2 * root);
+      double bent = bent(rampAcceleration, up, top) + bent(downAcceleration, down, top);
+      // Aims a little too low, so that the answer is approached from below (Halley's method).
+      double aim = off + 3e-11 * length;
+      double slope = 2 * root * farther;
+      double turn = 2 * farther + 4 * root * root * bent;
+      root -= 2 * aim * slope / (2 * slope * slope - aim * turn);
     }
-    return lowest + low * low;
+    double top = lowest + low * low;
+    both(top);
+    return top;
+  }
+
+  /** How what a ramp gains in length with its peak changes with that. */
+  private double bent(double most, double perMost, double top) {
+    return most < acceleration ? perMost * (1.25 - top * jerk * perMost * perMost / 2) : perMost;
   }
 
   /** The hump with the ramps last looked at, which lead to this peak. */
   private void humpOf(double top) {
     steady = top > 0 ? Math.max(0, length - downLength - rampLength) / top : 0;
     upSeconds = rampSeconds;
+    upAcceleration = rampAcceleration;
     seconds = upSeconds + steady + downSeconds;
     peak = top;
     peakFrom = Math.min(length, rampLength);
@@ -438,7 +457,7 @@ final class SpeedProfile {
    */
   double startSlope() {
     return switch (shape) {
-      case HUMP -> humpSlope(from, fromAcceleration);
+      case HUMP -> humpSlope(from, fromAcceleration, upAcceleration);
       case RISE -> dentedSlope(from, fromAcceleration, to, toAcceleration, true);
       case FALL -> -dentedSlope(to, -toAcceleration, from, -fromAcceleration, false);
     };
@@ -447,7 +466,7 @@ final class SpeedProfile {
   /** How its time changes with the acceleration at its end, in s per mm/s², under a jerk limit. */
   double endSlope() {
     return switch (shape) {
-      case HUMP -> -humpSlope(to, -toAcceleration);
+      case HUMP -> -humpSlope(to, -toAcceleration, downAcceleration);
       case RISE -> dentedSlope(from, fromAcceleration, to, toAcceleration, false);
       case FALL -> -dentedSlope(to, -toAcceleration, from, -fromAcceleration, true);
     };
@@ -455,35 +474,35 @@ final class SpeedProfile {
 
   /** How its slope changes with the acceleration at its start: exact where the feed is steady. */
   double startBend() {
-    return bend(from, fromAcceleration);
+    return shape == Shape.HUMP
+        ? bend(Math.max(upAcceleration, -fromAcceleration))
+        : bend(from, fromAcceleration);
   }
 
   /** How its slope changes with the acceleration at its end: exact where the feed is steady. */
   double endBend() {
-    return bend(to, -toAcceleration);
+    return shape == Shape.HUMP
+        ? bend(Math.max(downAcceleration, toAcceleration))
+        : bend(to, -toAcceleration);
   }
 
   private double bend(double speed, double rate) {
-    if (Double.isInfinite(jerk)) {
-      return 0;
-    }
-    double most = highestRate(jerk * (peak - speed) + rate * rate / 2, Math.abs(rate));
-    return 1.5 * most / (jerk * jerk * peak);
+    return bend(highestRate(jerk * (peak - speed) + rate * rate / 2, Math.abs(rate)));
+  }
+
+  private double bend(double most) {
+    return 1.5 * most * perJerk * perJerk / peak;
   }
 
   /**
    * How the time of a hump changes with the acceleration at the foot of a ramp: by the time of that
    * ramp, its peak held, less what the length that it takes costs.
    */
-  private double humpSlope(double speed, double rate) {
-    if (Double.isInfinite(jerk)) {
-      return 0;
-    }
-    double most = highestRate(jerk * (peak - speed) + rate * rate / 2, rate);
+  private double humpSlope(double speed, double rate, double most) {
     if (most <= 0) {
       return 0;
     }
-    double first = (most - rate) / jerk;
+    double first = (most - rate) * perJerk;
     double turned = speed + first * (rate + most) / 2;
     return -first / most * (1 - pull * turned) - pull * first * first / 2;
   }
