@@ -327,9 +327,27 @@ final class FeedPlan {
     }
   }
 
+  /** A move all along which the feed is the highest, but for rounding. */
+  private static PlannedMove steady(
+      double length, double entry, double exit, double peak, double seconds) {
+    return new PlannedMove(
+        seconds,
+        entry * PER_MINUTE,
+        exit * PER_MINUTE,
+        Math.min(entry, exit) * PER_MINUTE,
+        peak * PER_MINUTE,
+        seconds > 0 ? length / seconds * PER_MINUTE : 0,
+        entry <= exit ? 0 : 1,
+        0,
+        1);
+  }
+
   private static PlannedMove move(
       SpeedProfile way, double start, double end, double entry, double exit, double seconds) {
     double length = end - start;
+    if (start >= way.peakFrom() && end <= way.peakTo() && way.peak() >= Math.max(entry, exit)) {
+      return steady(length, entry, exit, way.peak(), seconds);
+    }
     double peakFrom = Math.max(start, way.peakFrom());
     double peakTo = Math.min(end, way.peakTo());
     double peak = way.peak();

@@ -45,6 +45,8 @@ public final class FeedPlanner implements EventSink {
   /** Two directions that differ by less than rounding of the arithmetic are one. */
   private static final double STRAIGHT = 1 - 1e-12;
 
+  private static final double ROUNDING = 1e-12;
+
   private final MotionLimits limits;
   private final boolean waitsForSpindle;
   private final PlannedFeed feed;
@@ -59,6 +61,7 @@ public final class FeedPlanner implements EventSink {
   private @Nullable Direction leaving;
   private double leavingAcceleration;
   private double leavingJerk;
+  private double leavingCap;
   private boolean stopsBefore;
 
   /**
@@ -143,7 +146,7 @@ public final class FeedPlanner implements EventSink {
       next.accept(event);
       return;
     }
-    double corner = corner(way, acceleration, jerk);
+    double corner = corner(way, acceleration, jerk, Math.min(leavingCap, cap));
     if (feed.hasLimits()) {
       heldLimits.add(limits(move, way, acceleration, jerk, cap, corner));
     }
@@ -152,12 +155,15 @@ public final class FeedPlanner implements EventSink {
     leaving = way.end();
     leavingAcceleration = acceleration;
     leavingJerk = jerk;
+    leavingCap = cap;
     stopsBefore = move.exactStop();
   }
 
   /** Along an arc each direction of its plane occurs, so its weakest axis counts. */
   private static double along(AxisValues values, Way way) {
-    return MotionLimits.along(values, way.share(Axis.X), way.share(Axis.Y), way.share(Axis.Z));
+    return values.alongPath().isPresent()
+        ? values.alongPath().getAsDouble()
+        : MotionLimits.along(values, way.share(Axis.X), way.share(Axis.Y), way.share(Axis.Z));
   }
 
   /** The highest speed along a move in mm/s. */
@@ -171,7 +177,9 @@ public final class FeedPlanner implements EventSink {
     if (limits.blockTimeS().isPresent()) {
       cap = Math.min(cap, move.lengthMm() / limits.blockTimeS().getAsDouble());
     }
-    return Math.min(cap, onCurve(way.radiusMm(), acceleration, jerk));
+    return isKeptOnCurve(cap, way.radiusMm(), acceleration, jerk)
+        ? cap
+        : Math.min(cap, onCurve(way.radiusMm(), acceleration, jerk));
   }
 
   /** What the plan has to keep along a move and at its start; at its end as at rest. */
@@ -220,8 +228,18 @@ public final class FeedPlanner implements EventSink {
         : Math.min(byAcceleration, StrictMath.cbrt(jerk * radiusMm * radiusMm));
   }
 
-  /** The highest speed at the corner to the move before, in mm/s. */
-  private double corner(Way way, double acceleration, double jerk) {
+  /** Whether a curve limits a speed no further, which is asked without roots. */
+  private static boolean isKeptOnCurve(
+      double speed, double radiusMm, double acceleration, double jerk) {
+    double least = speed * speed * (1 + ROUNDING);
+    return least <= acceleration * radiusMm && least * speed <= jerk * radiusMm * radiusMm;
+  }
+
+  /**
+   * The highest speed at the corner to the move before, in mm/s; infinity, where nobody asks for
+   * more, if it is no lower than the speed that neither move exceeds.
+   */
+  private double corner(Way way, double acceleration, double jerk, double highest) {
     if (stopsBefore || leaving == null) {
       return 0;
     }
@@ -229,11 +247,12 @@ public final class FeedPlanner implements EventSink {
     if (sine >= STRAIGHT) {
       return Double.POSITIVE_INFINITY;
     }
-    double tolerance = limits.pathToleranceMm().orElseThrow();
-    return onCurve(
-        tolerance * sine / (1 - sine),
-        Math.min(acceleration, leavingAcceleration),
-        Math.min(jerk, leavingJerk));
+    double radiusMm = limits.pathToleranceMm().orElseThrow() * sine / (1 - sine);
+    double weaker = Math.min(acceleration, leavingAcceleration);
+    double weakerJerk = Math.min(jerk, leavingJerk);
+    return !feed.hasLimits() && isKeptOnCurve(highest, radiusMm, weaker, weakerJerk)
+        ? Double.POSITIVE_INFINITY
+        : onCurve(radiusMm, weaker, weakerJerk);
   }
 
   /** Hands on the events up to the next move, and that one with its plan. */

@@ -330,7 +330,11 @@ final class KnotChain {
 
   /** Finds the way from a knot to the next one as it is; whether there is one. */
   private boolean found(int k) {
-    if (!isSettled[k] && keeps(k, k + 1)) {
+    return isSettled[k] || find(k);
+  }
+
+  private boolean find(int k) {
+    if (keeps(k, k + 1)) {
       keep(k);
     }
     return isSettled[k];
@@ -478,12 +482,24 @@ final class KnotChain {
     if (!found(k - 1) || !found(k)) {
       return false;
     }
+    double slope = slope(k);
+    double step = step(k, slope);
+    return isWorth(k, slope, step) && eased(k, start, slope, step);
+  }
+
+  /** Whether a step of the acceleration gains enough, by the slope of the time there. */
+  private boolean isWorth(int k, double slope, double step) {
+    return -slope * step / 2 > EASED_WORTH * changing(k);
+  }
+
+  /** The same from a step that promises enough. */
+  private boolean eased(int k, double start, double firstSlope, double firstStep) {
     double before = start;
     double changing = changing(k);
     double most = mostAcceleration(k);
     double longest = LONGEST_STEP * scales[k];
-    double slope = slope(k);
-    double step = step(k, slope);
+    double slope = firstSlope;
+    double step = firstStep;
     int knots = count;
     int failed = 0;
     for (int tries = 0; tries < EASES && failed < EASES - 1; tries++) {
@@ -562,7 +578,7 @@ final class KnotChain {
     }
     double slope = slope(k);
     double step = Math.min(LONGEST_STEP * scales[k], Math.abs(step(k, slope)));
-    return Math.abs(slope) * step / 2 > EASED_WORTH * changing(k);
+    return isWorth(k, -Math.abs(slope), step);
   }
 
   /**

@@ -46,6 +46,11 @@ final class SpeedProfile {
   private double peakFrom;
   private double peakTo;
   private double pull;
+  private double perPeak;
+
+  // How its time changes with the acceleration at its ends.
+  private double startSlope;
+  private double endSlope;
 
   // Of the ramp last looked at.
   private double rampSeconds;
@@ -79,6 +84,7 @@ final class SpeedProfile {
   private double foundTime;
   private double foundSpeed;
   private double foundAcceleration;
+  private int foundPhase;
 
   /**
    * Plans a way.
@@ -134,16 +140,35 @@ final class SpeedProfile {
       peak = to;
       peakFrom = length;
       peakTo = length;
-      return startsAboveRest && rise(from, fromAcceleration, to, toAcceleration);
-    }
-    if (fromAcceleration < 0 && (!up || toAcceleration <= 0)) {
+      if (!startsAboveRest || !rise(from, fromAcceleration, to, toAcceleration)) {
+        return false;
+      }
+      startSlope = dentedSlope(from, fromAcceleration, to, toAcceleration, true);
+      endSlope = dentedSlope(from, fromAcceleration, to, toAcceleration, false);
+    } else if (fromAcceleration < 0 && (!up || toAcceleration <= 0)) {
       shape = Shape.FALL;
       peak = from;
       peakFrom = 0;
       peakTo = 0;
-      return endsAboveRest && rise(to, -toAcceleration, from, -fromAcceleration);
+      if (!endsAboveRest || !rise(to, -toAcceleration, from, -fromAcceleration)) {
+        return false;
+      }
+      startSlope = -dentedSlope(to, -toAcceleration, from, -fromAcceleration, false);
+      endSlope = -dentedSlope(to, -toAcceleration, from, -fromAcceleration, true);
+    } else {
+      return false;
     }
-    return false;
+    perPeak = 1 / peak;
+    upSeconds = seconds;
+    downSeconds = seconds;
+    upAcceleration = atFoot(from, fromAcceleration);
+    downAcceleration = atFoot(to, -toAcceleration);
+    return true;
+  }
+
+  /** The highest acceleration between a speed and the peak. */
+  private double atFoot(double speed, double rate) {
+    return highestRate(jerk * (peak - speed) + rate * rate / 2, Math.abs(rate));
   }
 
   // Up, steady, down.
@@ -161,23 +186,28 @@ final class SpeedProfile {
     }
     double needed = both(highest);
     if (needed <= length) {
-      humpOf(highest);
-      pull = highest > 0 ? 1 / highest : 0;
+      humpOf(highest, 1 / highest);
       return true;
     }
     double least = both(lowest);
-    if (least < length) {
-      humpOf(peakBetween(lowest, highest, needed));
-      return true;
+    if (least >= length) {
+      humpOf(lowest, lowest > 0 ? 1 / lowest : 0);
+      return least <= length * (1 + ROUNDING);
     }
-    humpOf(lowest);
-    pull = lowest > 0 ? 1 / lowest : 0;
-    return least <= length * (1 + ROUNDING);
+    if (perJerk == 0) {
+      double top = unjerkedPeak(lowest, highest);
+      both(top);
+      humpOf(top, 1 / top);
+    } else {
+      double top = peakBetween(lowest, highest, needed);
+      humpOf(top, pull);
+    }
+    return true;
   }
 
   /** The speed at which an acceleration has been taken back. */
   private double ended(double speed, double rate) {
-    return rate == 0 ? speed : speed + rate * Math.abs(rate) / (2 * jerk);
+    return speed + rate * Math.abs(rate) * perJerk / 2;
   }
 
   /** The length that both ramps to a peak take. */
@@ -192,45 +222,55 @@ final class SpeedProfile {
 
   /** Looks at the ramp from a speed and an acceleration up to a speed without acceleration. */
   private void ramp(double speed, double rate, double top) {
-    if (Double.isInfinite(jerk)) {
-      rampAcceleration = acceleration;
-      rampHold = Math.max(0, top - speed) / acceleration;
+    double least = Math.max(0, rate);
+    double square = Math.max(least * least, jerk * (top - speed) + rate * rate / 2);
+    if (!(square <= acceleration * acceleration)) {
+      heldRamp(speed, rate, top, square);
+      return;
+    }
+    double most = Math.sqrt(square);
+    rampAcceleration = most;
+    rampHold = 0;
+    rampSeconds = perJerk * (2 * most - rate);
+    rampLength = rampLength(speed, rate, top, most);
+  }
+
+  /** The sum of its stretches under a jerk, with what cancels out left out. */
+  private double rampLength(double speed, double rate, double top, double most) {
+    double bent = perJerk * rate * rate * (most / 2 - THIRD * rate);
+    return perJerk * ((most - rate) * speed + most * top - bent);
+  }
+
+  /** The same where acceleration reaches its limit, as it does at once without a jerk limit. */
+  private void heldRamp(double speed, double rate, double top, double square) {
+    double most = acceleration;
+    rampAcceleration = most;
+    if (perJerk == 0) {
+      rampHold = Math.max(0, top - speed) / most;
       rampSeconds = rampHold;
       rampLength = rampHold * (speed + top) / 2;
       return;
     }
-    double square = Math.max(0, jerk * (top - speed) + rate * rate / 2);
-    double most;
-    double hold = 0;
-    if (square > acceleration * acceleration) {
-      most = acceleration;
-      hold = (square - acceleration * acceleration) / (jerk * acceleration);
-    } else {
-      most = Math.max(Math.sqrt(square), rate);
-    }
-    rampAcceleration = most;
+    double hold = (square - most * most) * perJerk / most;
     rampHold = hold;
     rampSeconds = perJerk * (2 * most - rate) + hold;
-    // The sum of the three stretches, with what cancels out left out.
     rampLength =
-        perJerk
-                * ((most - rate) * speed
-                    + most * top
-                    - perJerk * rate * rate * (most / 2 - THIRD * rate))
-            + hold * (top - most * (hold + most * perJerk) / 2);
+        rampLength(speed, rate, top, most) + hold * (top - most * (hold + most * perJerk) / 2);
+  }
+
+  /** The peak at which both ramps take the whole length, without a jerk limit. */
+  private double unjerkedPeak(double lowest, double highest) {
+    double square = (2 * acceleration * length + from * from + to * to) / 2;
+    return Math.max(lowest, Math.min(highest, Math.sqrt(square)));
   }
 
   /** The peak at which both ramps, looked at last then, take the whole length, from below. */
   private double peakBetween(double lowest, double highest, double neededForHighest) {
-    if (Double.isInfinite(jerk)) {
-      double square = (2 * acceleration * length + from * from + to * to) / 2;
-      double top = Math.max(lowest, Math.min(highest, Math.sqrt(square)));
-      both(top);
-      return top;
-    }
     // The length grows smoothly with the root of the rise above the lowest peak.
     double low = 0;
     double high = Math.sqrt(highest - lowest);
+    double longer = 1;
+    double farther = highest;
     double root = high * Math.sqrt(length / neededForHighest);
     for (int k = 0; k < MOST_STEPS && high - low > 1e-11 * high; k++) {
       if (!(root > low && root < high)) {
@@ -241,14 +281,14 @@ final class SpeedProfile {
       // What the ramps gain in time and in length with the peak, and how that changes.
       double up = 1 / rampAcceleration;
       double down = 1 / downAcceleration;
-      double longer = up + down;
-      double farther = top * longer + (rampAcceleration + downAcceleration) * perJerk / 2;
-      pull = longer / farther;
+      longer = up + down;
+      farther = top * longer + (rampAcceleration + downAcceleration) * perJerk / 2;
       if (off > 0) {
         high = root;
       } else {
         low = root;
         if (off > -1e-10 * length) {
+          pull = longer / farther;
           return top;
         }
       }
@@ -261,6 +301,7 @@ final class SpeedProfile {
     }
     double top = lowest + low * low;
     both(top);
+    pull = longer / farther;
     return top;
   }
 
@@ -270,14 +311,19 @@ final class SpeedProfile {
   }
 
   /** The hump with the ramps last looked at, which lead to this peak. */
-  private void humpOf(double top) {
-    steady = top > 0 ? Math.max(0, length - downLength - rampLength) / top : 0;
-    upSeconds = rampSeconds;
-    upAcceleration = rampAcceleration;
-    seconds = upSeconds + steady + downSeconds;
+  private void humpOf(double top, double cost) {
     peak = top;
+    pull = cost;
+    perPeak = top > 0 ? 1 / top : 0;
+    steady = Math.max(0, length - downLength - rampLength) * perPeak;
+    upSeconds = rampSeconds;
+    upAcceleration = Math.max(rampAcceleration, -fromAcceleration);
+    seconds = upSeconds + steady + downSeconds;
     peakFrom = Math.min(length, rampLength);
     peakTo = Math.max(peakFrom, length - downLength);
+    startSlope = humpSlope(from, fromAcceleration, rampAcceleration);
+    endSlope = -humpSlope(to, -toAcceleration, downAcceleration);
+    downAcceleration = Math.max(downAcceleration, toAcceleration);
   }
 
   // Up all the way, or down.
@@ -359,6 +405,7 @@ final class SpeedProfile {
   // Phases.
 
   private void build() {
+    foundPhase = 0;
     endPlace = 0;
     endSpeed = from;
     switch (shape) {
@@ -434,12 +481,12 @@ final class SpeedProfile {
 
   /** The time from its start for which the feed changes. */
   double startChanging() {
-    return shape == Shape.HUMP ? upSeconds : seconds;
+    return upSeconds;
   }
 
   /** The time to its end for which the feed changes. */
   double endChanging() {
-    return shape == Shape.HUMP ? downSeconds : seconds;
+    return downSeconds;
   }
 
   /** Where along the length the peak is reached. */
@@ -456,42 +503,22 @@ final class SpeedProfile {
    * How its time changes with the acceleration at its start, in s per mm/s², under a jerk limit.
    */
   double startSlope() {
-    return switch (shape) {
-      case HUMP -> humpSlope(from, fromAcceleration, upAcceleration);
-      case RISE -> dentedSlope(from, fromAcceleration, to, toAcceleration, true);
-      case FALL -> -dentedSlope(to, -toAcceleration, from, -fromAcceleration, false);
-    };
+    return startSlope;
   }
 
   /** How its time changes with the acceleration at its end, in s per mm/s², under a jerk limit. */
   double endSlope() {
-    return switch (shape) {
-      case HUMP -> -humpSlope(to, -toAcceleration, downAcceleration);
-      case RISE -> dentedSlope(from, fromAcceleration, to, toAcceleration, false);
-      case FALL -> -dentedSlope(to, -toAcceleration, from, -fromAcceleration, true);
-    };
+    return endSlope;
   }
 
   /** How its slope changes with the acceleration at its start: exact where the feed is steady. */
   double startBend() {
-    return shape == Shape.HUMP
-        ? bend(Math.max(upAcceleration, -fromAcceleration))
-        : bend(from, fromAcceleration);
+    return 1.5 * upAcceleration * perJerk * perJerk * perPeak;
   }
 
   /** How its slope changes with the acceleration at its end: exact where the feed is steady. */
   double endBend() {
-    return shape == Shape.HUMP
-        ? bend(Math.max(downAcceleration, toAcceleration))
-        : bend(to, -toAcceleration);
-  }
-
-  private double bend(double speed, double rate) {
-    return bend(highestRate(jerk * (peak - speed) + rate * rate / 2, Math.abs(rate)));
-  }
-
-  private double bend(double most) {
-    return 1.5 * most * perJerk * perJerk / peak;
+    return 1.5 * downAcceleration * perJerk * perJerk * perPeak;
   }
 
   /**
@@ -621,14 +648,22 @@ final class SpeedProfile {
     if (phases == 0) {
       build();
     }
-    int k = 0;
+    // Places are mostly asked for in their order.
+    int k = places[foundPhase] <= place ? foundPhase : 0;
     while (k + 1 < phases && places[k + 1] <= place) {
       k++;
     }
+    foundPhase = k;
     double way = place - places[k];
     double speed = speeds[k];
     double rate = accelerations[k];
     double withJerk = jerks[k];
+    if (rate == 0 && withJerk == 0 && speed > 0) {
+      foundTime = Math.min(seconds, times[k] + Math.min(durations[k], way / speed));
+      foundAcceleration = 0;
+      foundSpeed = Math.min(highest(), speed);
+      return;
+    }
     double time =
         withJerk == 0
             ? Math.min(durations[k], unjerked(way, speed, rate))
