@@ -66,10 +66,10 @@ final class BlockParser {
     if (!scan(line)) {
       return Optional.of(parseUnscanned(line));
     }
-    if (!scanner.isPlain(line)) {
+    if (!scanner.isPlainButForNumber(line.bytes, line.to) || scanner.isNumbered()) {
       return Optional.of(scanner.block(line));
     }
-    plain.add(line, scanner);
+    plain.add(line.number, line.byteOffset + line.byteLength, scanner);
     return Optional.empty();
   }
 

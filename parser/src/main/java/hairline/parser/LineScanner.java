@@ -43,6 +43,9 @@ final class LineScanner {
   /** What the digits read last make. */
   private long number;
 
+  private boolean lengthWithPoint;
+  private boolean lengthWithoutPoint;
+
   private final int[] commentStarts = new int[MOST_COMMENTS];
   private final int[] commentEnds = new int[MOST_COMMENTS];
   private int comments;
@@ -290,41 +293,64 @@ final class LineScanner {
     return words > 0;
   }
 
-  /** Whether the line read last, this one, is plain, as {@link PlainRun} has it. */
-  boolean isPlain(Line line) {
+  /**
+   * Whether the line read last is plain, as {@link PlainRun} has it, or would be without the
+   * sequence number before its words.
+   *
+   * @param bytes where it stands
+   * @param to where it ends there
+   */
+  boolean isPlainButForNumber(byte[] bytes, int to) {
     for (int i = 0; i < comments; i++) {
-      if (CommentText.maySpeak(line.bytes, textStart(line, i), commentEnds[i])) {
+      int start = commentStarts[i];
+      int text = start + commentMark(bytes, start, to);
+      if (CommentText.maySpeak(bytes, text, commentEnds[i])) {
         return false;
       }
     }
-    for (int i = first; i < first + Words.longs(words); i += 2) {
-      int letter = Words.letter(packed[i + 1]) - 'A';
-      boolean plain = !isG(letter) || (!Words.hasPoint(packed[i + 1]) && isPlainCode(packed[i]));
-      if (!plain || !isPlainLetter(letter)) {
+    int end = first + Words.longs(words);
+    int from = first + (isNumbered() ? Words.longs(1) : 0);
+    int with = 0;
+    int without = 0;
+    int letters = 0;
+    for (int i = from; i < end; i += Words.longs(1)) {
+      long word = packed[i + 1];
+      int letter = Words.letter(word) - 'A';
+      letters |= 1 << letter;
+      if (isG(letter) && (Words.hasPoint(word) || !isPlainCode(packed[i]))) {
         return false;
       }
+      int length = packed[i] == 0 ? 0 : lengthBit(letter);
+      int point = Words.hasPoint(word) ? length : 0;
+      with |= point;
+      without |= length - point;
     }
-    return true;
+    lengthWithPoint = with != 0;
+    lengthWithoutPoint = without != 0;
+    return (letters & NOT_PLAIN) == 0;
   }
 
-  /** Whether a length other than zero in the line read last has a decimal point. */
+  /** Whether the line read last has a sequence number without a point before other words. */
+  boolean isNumbered() {
+    return words > 1
+        && Words.letter(packed[first + 1]) == 'N'
+        && packed[first] >= 0
+        && !Words.hasPoint(packed[first + 1]);
+  }
+
+  /** The sequence number of the line read last, which {@link #isNumbered}. */
+  long sequenceNumber() {
+    return packed[first];
+  }
+
+  /** Whether {@link #isPlainButForNumber} has seen a length other than zero with a point. */
   boolean hasLengthWithPoint() {
-    return hasLength(true);
+    return lengthWithPoint;
   }
 
-  /** Whether a length other than zero in the line read last has no decimal point. */
+  /** Whether {@link #isPlainButForNumber} has seen a length other than zero without one. */
   boolean hasLengthWithoutPoint() {
-    return hasLength(false);
-  }
-
-  private boolean hasLength(boolean withPoint) {
-    for (int i = first; i < first + Words.longs(words); i += 2) {
-      boolean length = lengthBit(Words.letter(packed[i + 1]) - 'A') != 0;
-      if (length && packed[i] != 0 && Words.hasPoint(packed[i + 1]) == withPoint) {
-        return true;
-      }
-    }
-    return false;
+    return lengthWithoutPoint;
   }
 
   /** The block that the line read last makes. */
@@ -340,10 +366,5 @@ final class LineScanner {
         Arrays.copyOfRange(line.bytes, line.from, line.to),
         0,
         comments);
-  }
-
-  private int textStart(Line line, int i) {
-    int start = commentStarts[i];
-    return start + commentMark(line.bytes, start, line.to);
   }
 }

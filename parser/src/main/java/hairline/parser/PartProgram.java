@@ -46,6 +46,16 @@ public interface PartProgram {
   }
 
   /**
+   * Its blocks from the first on, tape marks and leader left out, while an onlooker sees all of
+   * them and tells with which of them the program ends that is wanted.
+   *
+   * @throws IOException if the bytes cannot be read
+   */
+  default BlockSource blocksSeenBy(Onlooker onlooker) throws IOException {
+    return new SeenBlocks(blocks(), onlooker);
+  }
+
+  /**
    * The text of some lines, as their blocks have it; lines that it does not have are left out.
    *
    * @throws IOException if the bytes cannot be read

@@ -28,14 +28,18 @@ public final class PlainRun {
     withoutPoint = false;
   }
 
-  /** Adds the line that the scanner has read last. */
-  void add(Line line, LineScanner scanner) {
+  /**
+   * Adds the line that the scanner has read last, which {@link LineScanner#isPlainButForNumber}.
+   *
+   * @param endOffset where it ends in its file
+   */
+  void add(int line, long endOffset, LineScanner scanner) {
     if (firstLineWithWords == 0 && scanner.hasWords()) {
-      firstLineWithWords = line.number;
+      firstLineWithWords = line;
       firstWords = scanner.spanOfWords();
     }
-    lastLine = line.number;
-    endByteOffset = line.byteOffset + line.byteLength;
+    lastLine = line;
+    endByteOffset = endOffset;
     withPoint |= scanner.hasLengthWithPoint();
     withoutPoint |= scanner.hasLengthWithoutPoint();
   }

@@ -49,6 +49,12 @@ final class StoredProgram implements PartProgram {
   }
 
   @Override
+  public BlockSource blocksSeenBy(Onlooker onlooker) throws IOException {
+    long leaderEnd = leaderEnd();
+    return StoredBlocks.seenBy(onlooker, new LineReader(opener.open(), 0, 1), leaderEnd);
+  }
+
+  @Override
   public Map<Integer, String> texts(SortedSet<Integer> lines) throws IOException {
     Map<Integer, String> texts = new HashMap<>();
     try (LineReader reader = new LineReader(opener.open(), 0, 1)) {

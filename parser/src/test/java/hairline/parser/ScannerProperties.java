@@ -106,7 +106,8 @@ class ScannerProperties {
       assertThat(eol).isGreaterThanOrEqualTo(at);
       Line line = line(bytes);
       line.take(bytes, at, eol);
-      assertThat(quick.scanner().isPlain(line)).isTrue();
+      assertThat(quick.scanner().isPlainButForNumber(line.bytes, line.to)).isTrue();
+      assertThat(quick.scanner().isNumbered()).isFalse();
       withPoint |= quick.scanner().hasLengthWithPoint();
       withoutPoint |= quick.scanner().hasLengthWithoutPoint();
       if (worded < 0 && quick.scanner().hasWords()) {

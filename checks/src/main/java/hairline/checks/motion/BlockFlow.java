@@ -167,6 +167,7 @@ public final class BlockFlow implements Closeable {
    * @throws IOException if its file cannot be read
    */
   public boolean call(Place at, long number, OptionalLong repeats) throws IOException {
+    files.requireLook();
     Optional<Found> found = files.find(at.file(), number);
     long times = repeats.orElse(1);
     if (found.isEmpty() && repeats.isEmpty() && number >= PACKED) {

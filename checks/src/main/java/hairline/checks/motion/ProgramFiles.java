@@ -39,7 +39,7 @@ public final class ProgramFiles {
   static final long KEPT_PROGRAM_BYTES = 65_536;
 
   /** From this length on a program is read ahead by a thread of its own. */
-  static final long READ_AHEAD_BYTES = 524_288;
+  public static final long READ_AHEAD_BYTES = 524_288;
 
   /** Longest text of all subprograms kept. */
   static final long KEPT_BYTES = 1_048_576;
@@ -82,6 +82,9 @@ public final class ProgramFiles {
   private final Set<Found> openedBefore = new HashSet<>();
   private long keptBytes;
 
+  /** Goes on while the program is read, where its file was not looked through before. */
+  private Optional<LookWhileReading> look = Optional.empty();
+
   private ProgramFiles(
       EventSink sink, Optional<Path> folder, String extension, List<String> known) {
     this.sink = sink;
@@ -108,20 +111,63 @@ public final class ProgramFiles {
    * @param known the names of its files as they were, by index; empty the first time
    */
   public static ProgramFiles of(Path file, List<String> known, EventSink sink) throws IOException {
+    ProgramFiles files = beside(file, known, sink);
+    files.add(PartPrograms.of(file));
+    files.realPath(file).ifPresent(path -> files.indexOfPath.put(path, 0));
+    return files;
+  }
+
+  /**
+   * The program in a file that is looked through only while it is read to be run, once; nothing
+   * where its head or its tail promises a failure. {@link #endLook} tells afterwards whether the
+   * run is worth something, unless reading has ended with {@link NotAsAssumedException}.
+   *
+   * @param fromBytes shorter files are left out
+   * @param sink takes what the first look at files beside it notices
+   * @throws IOException if the file cannot be read
+   */
+  public static Optional<ProgramFiles> lookingWhileReading(
+      Path file, long fromBytes, EventSink sink) throws IOException {
+    long bytes = Files.size(file);
+    PartProgram text = PartPrograms.of(file);
+    Optional<LookWhileReading> look =
+        bytes < fromBytes ? Optional.empty() : LookWhileReading.at(text, bytes);
+    if (look.isEmpty()) {
+      return Optional.empty();
+    }
+    ProgramFiles files = beside(file, List.of(), sink);
+    files.look = look;
+    files.sources.add(Optional.of(new Source(text, look.get().assumed(bytes))));
+    files.drawnOn.add(0);
+    files.realPath(file).ifPresent(path -> files.indexOfPath.put(path, 0));
+    return Optional.of(files);
+  }
+
+  private static ProgramFiles beside(Path file, List<String> known, EventSink sink) {
     Path name = file.getFileName();
     String text = name == null ? "" : name.toString();
     int dot = text.lastIndexOf('.');
     // As the user wrote it: a relative program has relative files beside it.
     Path parent = file.getParent();
-    ProgramFiles files =
-        new ProgramFiles(
-            sink,
-            Optional.of(parent == null ? Path.of("") : parent),
-            dot > 0 ? text.substring(dot) : "",
-            known);
-    files.add(PartPrograms.of(file));
-    files.realPath(file).ifPresent(path -> files.indexOfPath.put(path, 0));
-    return files;
+    return new ProgramFiles(
+        sink,
+        Optional.of(parent == null ? Path.of("") : parent),
+        dot > 0 ? text.substring(dot) : "",
+        known);
+  }
+
+  /**
+   * Ends a look that went along with reading, if there was one: from now on the index of the file
+   * is what was found.
+   *
+   * @throws NotAsAssumedException if that is not what was assumed: the run is to be made again
+   * @throws IOException if the file cannot be read
+   */
+  public void endLook() throws IOException {
+    if (look.isPresent()) {
+      sources.set(0, Optional.of(new Source(text(0), look.get().found())));
+      look = Optional.empty();
+    }
   }
 
   /**
@@ -194,6 +240,17 @@ public final class ProgramFiles {
     return source(file).text();
   }
 
+  /**
+   * Before subprograms are looked for, it must be known which of them stand in the file.
+   *
+   * @throws NotAsAssumedException if the look at it goes along with reading
+   */
+  void requireLook() throws NotAsAssumedException {
+    if (look.isPresent()) {
+      throw new NotAsAssumedException("a subprogram may stand in the rest of the file");
+    }
+  }
+
   /** What the first look at a file told. */
   public ProgramIndex index(int file) {
     return source(file).index();
@@ -215,7 +272,7 @@ public final class ProgramFiles {
 
   /**
    * The program with this number: in the calling file, in the file of the main program, or in a
-   * file beside it.
+   * file beside it. The files must have been looked through ({@link #requireLook}).
    */
   Optional<Found> find(int callingFile, long number) {
     for (int file : new int[] {callingFile, 0}) {
@@ -347,6 +404,9 @@ public final class ProgramFiles {
   }
 
   private BlockSource stream(Found found) throws IOException {
+    if (look.isPresent()) {
+      return new ReadAhead(look.get().blocks());
+    }
     Program program = found.program();
     BlockSource blocks =
         text(found.file()).blocksOf(program.byteOffset(), program.line(), program.endByteOffset());

@@ -70,7 +70,13 @@ public final class ProgramIndexer {
   private int lastLine = 1;
   private long end;
 
-  private ProgramIndexer(int file, EventSink sink) {
+  /**
+   * A look through a file that somebody else reads.
+   *
+   * @param file its index for places
+   * @param sink takes what is noticed
+   */
+  ProgramIndexer(int file, EventSink sink) {
     this.file = file;
     this.sink = sink;
   }
@@ -95,7 +101,8 @@ public final class ProgramIndexer {
     return indexer.finish();
   }
 
-  private void take(Block block) {
+  /** Takes the next block. */
+  void take(Block block) {
     switch (block.kind()) {
       case LEADER -> {}
       case TAPE_MARK -> takeTapeMark(block);
@@ -104,7 +111,7 @@ public final class ProgramIndexer {
   }
 
   /** Does for plain blocks, in sum, what {@link #takeBlock} does for one. */
-  private void takePlain(PlainRun run) {
+  void takePlain(PlainRun run) {
     if (run.isEmpty()) {
       return;
     }
@@ -128,6 +135,35 @@ public final class ProgramIndexer {
     }
     withPoint |= run.withPoint();
     withoutPoint |= run.withoutPoint();
+  }
+
+  /** Takes the sequence number of a block that is told of among plain ones. */
+  void takeNumber(int at, long sequence) {
+    if (open) {
+      noteSequenceNumber(sequence, LINE_START, at);
+    }
+  }
+
+  /** Whether the program goes on whose text was read last. */
+  boolean isOpen() {
+    return open;
+  }
+
+  /** The number of the program that goes on. */
+  OptionalLong numberSoFar() {
+    return number;
+  }
+
+  /**
+   * Whether what was taken is one program at most, with nothing behind its end, without deletable
+   * blocks and comments to the checker, its lengths all with a decimal point or all without.
+   */
+  boolean isUsual() {
+    return programs.size() == (open ? 0 : 1)
+        && behind.isEmpty()
+        && !deletableBlocks
+        && remarks.isEmpty()
+        && !(withPoint && withoutPoint);
   }
 
   private void tellUnreached(int at) {
@@ -254,7 +290,8 @@ public final class ProgramIndexer {
     repeated.clear();
   }
 
-  private ProgramIndex finish() {
+  /** What was found, at the end of the file. */
+  ProgramIndex finish() {
     if (open) {
       close(Math.max(end, byteOffset));
     }
@@ -310,10 +347,12 @@ public final class ProgramIndexer {
 
   private void noteSequenceNumber(Words words, int i, int at) {
     OptionalLong value = wholeLiteral(words, i);
-    if (value.isEmpty()) {
-      return;
+    if (value.isPresent()) {
+      noteSequenceNumber(value.getAsLong(), words.span(i), at);
     }
-    long sequence = value.getAsLong();
+  }
+
+  private void noteSequenceNumber(long sequence, Span span, int at) {
     int before = sequenceNumbers.put(sequence, at);
     if (before == SequenceNumbers.FULL) {
       tellCap(at, "sequence numbers in a program", SequenceNumbers.CAP);
@@ -325,7 +364,7 @@ public final class ProgramIndexer {
       repeated.add(sequence);
       sink.accept(
           new Event.SequenceRepeated(
-              new Place(file, at, words.span(i)),
+              new Place(file, at, span),
               Long.toString(sequence),
               new Place(file, before, LINE_START)));
     }

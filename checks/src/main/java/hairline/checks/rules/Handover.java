@@ -139,11 +139,23 @@ final class Handover implements EventSink {
     rethrow();
   }
 
-  /** Gives up: what has not been taken is lost. */
+  /** Gives up: what has not been taken is lost. Nothing goes on over there afterwards. */
   void abandon() {
     Thread judge = taker;
-    if (judge != null) {
-      judge.interrupt();
+    if (judge == null) {
+      return;
+    }
+    judge.interrupt();
+    boolean interrupted = false;
+    while (judge.isAlive()) {
+      try {
+        judge.join();
+      } catch (InterruptedException e) {
+        interrupted = true;
+      }
+    }
+    if (interrupted) {
+      Thread.currentThread().interrupt();
     }
   }
 

@@ -8,6 +8,7 @@ import hairline.checks.finding.ProgramResult;
 import hairline.checks.finding.ProgramResult.SourceLine;
 import hairline.checks.motion.ControlProfile;
 import hairline.checks.motion.EventSink;
+import hairline.checks.motion.NotAsAssumedException;
 import hairline.checks.motion.ProgramFiles;
 import hairline.checks.motion.SheetControl;
 import hairline.checks.setup.Setup;
@@ -19,6 +20,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -96,6 +98,23 @@ public final class ProgramCheck {
   /** Where the program comes from; opened once for each run. */
   private interface Source {
     ProgramFiles open(List<String> known, EventSink sink) throws IOException;
+
+    /** The same for a run that a look at the file goes along with; nothing where none may. */
+    default Optional<ProgramFiles> openUnseen(long fromBytes, EventSink sink) throws IOException {
+      return Optional.empty();
+    }
+  }
+
+  private record InFile(Path program) implements Source {
+    @Override
+    public ProgramFiles open(List<String> known, EventSink sink) throws IOException {
+      return ProgramFiles.of(program, known, sink);
+    }
+
+    @Override
+    public Optional<ProgramFiles> openUnseen(long fromBytes, EventSink sink) throws IOException {
+      return ProgramFiles.lookingWhileReading(program, fromBytes, sink);
+    }
   }
 
   /**
@@ -114,7 +133,7 @@ public final class ProgramCheck {
    * @throws IOException if a file cannot be read
    */
   public ProgramResult check(Path program, Setup setup, EventSink watcher) throws IOException {
-    return check((known, sink) -> ProgramFiles.of(program, known, sink), setup, watcher);
+    return check(new InFile(program), setup, watcher);
   }
 
   /**
@@ -139,12 +158,16 @@ public final class ProgramCheck {
 
   private ProgramResult check(Source source, Setup setup, EventSink watcher) throws IOException {
     ControlProfile profile = SheetControl.of(setup);
+    Optional<ProgramResult> unseen =
+        watcher == NOBODY ? checkUnseen(source, setup, profile) : Optional.empty();
+    if (unseen.isPresent()) {
+      return unseen.get();
+    }
     Run off = new Run(selection, setup, cellPm, watcher, timings);
     ProgramFiles files = open(source, List.of(), off);
     off.run(files, profile, false, parts(files));
     if (!files.deletableBlocks()) {
-      off.accepts().unused().forEach(accept -> off.dispatch(new AcceptUnused(accept)));
-      return result(List.of(files), setup, List.of(off), off.findings());
+      return checked(off, files, setup);
     }
     Run on = new Run(selection, setup, cellPm, NOBODY, timings);
     ProgramFiles again = open(source, names(files), on);
@@ -157,6 +180,39 @@ public final class ProgramCheck {
               on.dispatch(new AcceptUnused(accept));
             });
     return result(List.of(files, again), setup, List.of(off, on), BlockDeleteMerge.of(off, on));
+  }
+
+  /**
+   * Checks a long file that nobody has looked through before; nothing where that proves to be
+   * needed.
+   */
+  private Optional<ProgramResult> checkUnseen(Source source, Setup setup, ControlProfile profile)
+      throws IOException {
+    if (threads == Threads.ONE) {
+      return Optional.empty();
+    }
+    Run off = new Run(selection, setup, cellPm, NOBODY, timings);
+    Optional<ProgramFiles> unseen =
+        source.openUnseen(
+            threads == Threads.TWO ? 0 : ProgramFiles.READ_AHEAD_BYTES, off.beforeStart());
+    if (unseen.isEmpty()) {
+      return Optional.empty();
+    }
+    ProgramFiles files = unseen.get();
+    try {
+      off.run(files, profile, false, true);
+      files.endLook();
+    } catch (NotAsAssumedException e) {
+      return Optional.empty();
+    }
+    return Optional.of(checked(off, files, setup));
+  }
+
+  /** What one run has found that stands for both settings of the switch. */
+  private static ProgramResult checked(Run off, ProgramFiles files, Setup setup)
+      throws IOException {
+    off.accepts().unused().forEach(accept -> off.dispatch(new AcceptUnused(accept)));
+    return result(List.of(files), setup, List.of(off), off.findings());
   }
 
   private static List<String> names(ProgramFiles files) {

@@ -1,0 +1,119 @@
+package hairline.checks.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hairline.checks.finding.ProgramResult;
+import hairline.checks.rules.ProgramCheck.Threads;
+import hairline.checks.setup.Setup;
+import hairline.checks.setup.SheetException;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalLong;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.Tuple;
+
+/**
+ * A long program that is looked through while it is run gives what it gives when it is looked
+ * through first, whatever turns up in its midst.
+ */
+class UnseenProgramsProperties {
+  private static final String HEAD =
+      "%\nO1\nG21 G90 G17 G94 G54\nT3 M6\nS30000 M3\nG0 G43 H3 X0. Y0. Z1.\nG1 Z-0.004 F300.\n"
+          + "X0.1 Y0.2\nX0.2 Y0.1\n".repeat(250);
+
+  private static final String TAIL =
+      ("(" + "a".repeat(998) + ")\n").repeat(67) + "G0 Z1.\nM5\nM30\n%\n";
+
+  /** Coarse: it is not the height field's fineness that is asked for. */
+  private static final OptionalLong CELL_PM = OptionalLong.of(20_000_000);
+
+  private static final Setup SHEET = sheet();
+
+  private static Setup sheet() {
+    try {
+      return Programs.sheetFor(Programs.ROOT.resolve("mixer-insert/mixer-insert.nc"));
+    } catch (SheetException e) {
+      throw new IllegalStateException(e.getMessage(), e);
+    }
+  }
+
+  @Provide
+  Arbitrary<List<String>> lines() {
+    Arbitrary<String> usual =
+        Arbitraries.of(
+            "X1. Y2.",
+            "G0 Z1.",
+            "G1 Z-0.008",
+            "G3 X1. Y2. I0. J3.",
+            "",
+            "G1 X1.2 F300.",
+            "(side)",
+            "N7",
+            "X2. (side) Y1.",
+            "X1.00004",
+            "G4 P3.",
+            "S60000 M3",
+            "X999.");
+    Arbitrary<String> unusual =
+        Arbitraries.of(
+            "X5",
+            "O12",
+            "%",
+            "M30",
+            "M99",
+            "M98 P12",
+            "/X5.",
+            "N7 X5.",
+            "#1=5",
+            "X#1",
+            "G1 X",
+            "(hairline: accept outside-travel until end: odd)",
+            "some text",
+            "G65 P9000");
+    return Arbitraries.frequencyOf(Tuple.of(12, usual), Tuple.of(1, unusual)).list().ofMaxSize(25);
+  }
+
+  @Property(tries = 60)
+  void givesTheSameResult(@ForAll("lines") List<String> lines) throws IOException {
+    Path file = Files.createTempFile("unseen", ".nc");
+    try {
+      String text = HEAD + String.join("\n", lines) + "\n" + TAIL;
+      Files.write(file, text.getBytes(StandardCharsets.US_ASCII));
+      assertThat(check(Threads.TWO, file)).isEqualTo(check(Threads.ONE, file));
+    } finally {
+      Files.delete(file);
+    }
+  }
+
+  private static ProgramResult check(Threads threads, Path file) throws IOException {
+    return ProgramCheck.of(Selection.ALL).withCell(CELL_PM).on(threads).check(file, SHEET);
+  }
+
+  /** It is not looked through first wherever that is not needed: the rest here is none. */
+  @Example
+  void isNotLookedThroughFirst() throws IOException {
+    Path file = Files.createTempFile("unseen", ".nc");
+    try {
+      Files.write(file, (HEAD + TAIL).getBytes(StandardCharsets.US_ASCII));
+      Timings clocks = Timings.measured();
+      ProgramResult quick =
+          ProgramCheck.of(Selection.ALL)
+              .withCell(CELL_PM)
+              .timedBy(clocks)
+              .on(Threads.TWO)
+              .check(file, SHEET);
+      assertThat(quick).isEqualTo(check(Threads.ONE, file));
+      assertThat(clocks.nanos().keySet().toString()).doesNotContain("first look");
+    } finally {
+      Files.delete(file);
+    }
+  }
+}
