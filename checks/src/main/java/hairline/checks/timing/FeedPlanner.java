@@ -48,6 +48,7 @@ public final class FeedPlanner implements EventSink {
   private static final double ROUNDING = 1e-12;
 
   private final MotionLimits limits;
+  private final boolean isPlanning;
   private final boolean waitsForSpindle;
   private final PlannedFeed feed;
   private final EventSink next;
@@ -58,7 +59,12 @@ public final class FeedPlanner implements EventSink {
   // Of the moves held back, where somebody asks for them; the end is that of the next one's start.
   private final ArrayDeque<FeedLimits> heldLimits = new ArrayDeque<>();
 
-  private @Nullable Direction leaving;
+  /** The way of the move in hand. */
+  private Way way = new Way();
+
+  // Of the move before, from whose end it goes on without a stop.
+  private boolean isUnderWay;
+  private Way leaving = new Way();
   private double leavingAcceleration;
   private double leavingJerk;
   private double leavingCap;
@@ -75,6 +81,7 @@ public final class FeedPlanner implements EventSink {
   public FeedPlanner(
       MotionLimits limits, boolean waitsForSpindle, PlannedFeed feed, EventSink next) {
     this.limits = limits;
+    this.isPlanning = limits.enoughToPlan();
     this.waitsForSpindle = waitsForSpindle;
     this.feed = feed;
     this.next = next;
@@ -83,20 +90,26 @@ public final class FeedPlanner implements EventSink {
 
   @Override
   public void accept(Event event) {
-    if (!limits.enoughToPlan()) {
-      next.accept(event);
-      return;
-    }
-    Move move = moveOf(event);
+    Move move = isPlanning ? moveOf(event) : null;
     if (move != null) {
       move(event, move);
-    } else if (stopsAxes(event)) {
+    } else {
+      other(event);
+    }
+  }
+
+  /** What is no move; what stops the axes is rare, and stands apart from moves for that. */
+  private void other(Event event) {
+    if (plan.isEmpty()) {
+      if (stopsAxes(event)) {
+        rest();
+      }
+      next.accept(event);
+    } else if (event instanceof Event.BlockStarted || !stopsAxes(event)) {
+      hold(event);
+    } else {
       rest();
       next.accept(event);
-    } else if (plan.isEmpty()) {
-      next.accept(event);
-    } else {
-      hold(event);
     }
   }
 
@@ -135,42 +148,49 @@ public final class FeedPlanner implements EventSink {
       next.accept(event);
       return;
     }
-    Way way = Way.of(move);
-    double acceleration = along(limits.accelerationMmPerS2().orElseThrow(), way);
-    Optional<AxisValues> jerks = limits.jerkMmPerS3();
-    double jerk = jerks.isPresent() ? along(jerks.get(), way) : Double.POSITIVE_INFINITY;
-    double cap = cap(move, way, acceleration, jerk);
+    way.take(move);
+    double acceleration = along(limits.accelerationMmPerS2());
+    double jerk = along(limits.jerkMmPerS3());
+    double cap = cap(move, acceleration, jerk);
     if (Double.isInfinite(acceleration) || Double.isInfinite(cap)) {
       // No axis that moves has a limit on the sheet.
       rest();
       next.accept(event);
       return;
     }
-    double corner = corner(way, acceleration, jerk, Math.min(leavingCap, cap));
+    double corner = corner(acceleration, jerk, Math.min(leavingCap, cap));
     if (feed.hasLimits()) {
-      heldLimits.add(limits(move, way, acceleration, jerk, cap, corner));
+      heldLimits.add(limits(move, acceleration, jerk, cap, corner));
     }
     plan.add(move.lengthMm(), cap, acceleration, jerk, corner, release);
     held.add(event);
-    leaving = way.end();
+    Way behind = leaving;
+    leaving = way;
+    way = behind;
+    isUnderWay = true;
     leavingAcceleration = acceleration;
     leavingJerk = jerk;
     leavingCap = cap;
     stopsBefore = move.exactStop();
   }
 
-  /** Along an arc each direction of its plane occurs, so its weakest axis counts. */
-  private static double along(AxisValues values, Way way) {
-    return values.alongPath().isPresent()
-        ? values.alongPath().getAsDouble()
-        : MotionLimits.along(values, way.share(Axis.X), way.share(Axis.Y), way.share(Axis.Z));
+  /**
+   * A limit along the move in hand, infinity for none. Along an arc each direction of its plane
+   * occurs, so its weakest axis counts.
+   */
+  private double along(Optional<AxisValues> values) {
+    if (values.isEmpty()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    AxisValues limit = values.get();
+    return limit.alongPath().isPresent()
+        ? limit.alongPath().getAsDouble()
+        : MotionLimits.along(limit, way.share(Axis.X), way.share(Axis.Y), way.share(Axis.Z));
   }
 
   /** The highest speed along a move in mm/s. */
-  private double cap(Move move, Way way, double acceleration, double jerk) {
-    Optional<AxisValues> rapid = limits.rapidMmPerMin();
-    double cap =
-        rapid.isPresent() ? along(rapid.get(), way) / PER_MINUTE : Double.POSITIVE_INFINITY;
+  private double cap(Move move, double acceleration, double jerk) {
+    double cap = along(limits.rapidMmPerMin()) / PER_MINUTE;
     if (move.isFeed()) {
       cap = Math.min(cap, move.feedMmPerMin().orElse(0) / PER_MINUTE);
     }
@@ -184,7 +204,7 @@ public final class FeedPlanner implements EventSink {
 
   /** What the plan has to keep along a move and at its start; at its end as at rest. */
   private FeedLimits limits(
-      Move move, Way way, double acceleration, double jerk, double cap, double corner) {
+      Move move, double acceleration, double jerk, double cap, double corner) {
     Optional<FeedHold> by = Optional.of(FeedHold.AXES);
     if (move.isFeed() && move.feedMmPerMin().orElse(0) / PER_MINUTE <= cap) {
       by = Optional.empty();
@@ -195,7 +215,7 @@ public final class FeedPlanner implements EventSink {
       by = Optional.of(FeedHold.BLOCK_TIME);
     }
     FeedHold start =
-        stopsBefore ? FeedHold.EXACT_STOP : leaving == null ? FeedHold.STOP : FeedHold.CORNER;
+        stopsBefore ? FeedHold.EXACT_STOP : isUnderWay ? FeedHold.CORNER : FeedHold.STOP;
     return new FeedLimits(cap * PER_MINUTE, by, corner * PER_MINUTE, start, 0, FeedHold.STOP);
   }
 
@@ -239,11 +259,11 @@ public final class FeedPlanner implements EventSink {
    * The highest speed at the corner to the move before, in mm/s; infinity, where nobody asks for
    * more, if it is no lower than the speed that neither move exceeds.
    */
-  private double corner(Way way, double acceleration, double jerk, double highest) {
-    if (stopsBefore || leaving == null) {
+  private double corner(double acceleration, double jerk, double highest) {
+    if (stopsBefore || !isUnderWay) {
       return 0;
     }
-    double sine = leaving.sineOfHalfCorner(way.start());
+    double sine = leaving.end().sineOfHalfCorner(way.start());
     if (sine >= STRAIGHT) {
       return Double.POSITIVE_INFINITY;
     }
@@ -260,9 +280,9 @@ public final class FeedPlanner implements EventSink {
     while (true) {
       Event event = held.remove();
       if (moveOf(event) != null) {
-        feed.set(Optional.of(planned), dueLimits());
+        feed.set(planned, dueLimits());
         next.accept(event);
-        feed.set(Optional.empty(), Optional.empty());
+        feed.clear();
         return;
       }
       next.accept(event);
@@ -274,7 +294,7 @@ public final class FeedPlanner implements EventSink {
     while (!held.isEmpty()) {
       next.accept(held.remove());
     }
-    leaving = null;
+    isUnderWay = false;
     stopsBefore = false;
   }
 }

@@ -1,11 +1,12 @@
 package hairline.checks.timing;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** The planned feed of the move in hand: the stage that plans writes it, later ones read it. */
 public final class PlannedFeed {
   private final boolean withLimits;
-  private Optional<PlannedMove> move = Optional.empty();
+  private @Nullable PlannedMove move;
   private Optional<FeedLimits> limits = Optional.empty();
 
   /** Without the limits of the plan. */
@@ -24,7 +25,7 @@ public final class PlannedFeed {
 
   /** How the machine goes along the move in hand; empty where that can't be planned. */
   public Optional<PlannedMove> ofThisMove() {
-    return move;
+    return Optional.ofNullable(move);
   }
 
   /** What the plan had to keep along the move in hand; empty where nobody asked for it. */
@@ -36,8 +37,13 @@ public final class PlannedFeed {
     return withLimits;
   }
 
-  void set(Optional<PlannedMove> planned, Optional<FeedLimits> kept) {
+  void set(PlannedMove planned, Optional<FeedLimits> kept) {
     move = planned;
     limits = kept;
+  }
+
+  void clear() {
+    move = null;
+    limits = Optional.empty();
   }
 }

@@ -56,11 +56,18 @@ public final class Timeline implements EventSink {
 
   @Override
   public void accept(Event event) {
-    if (event instanceof Cut cut) {
-      move(cut.move());
-    } else if (event instanceof Move move) {
+    if (event instanceof Move move) {
       move(move);
-    } else if (event instanceof Event.SpindleChanged change) {
+    } else if (event instanceof Cut cut) {
+      move(cut.move());
+    } else {
+      other(event);
+    }
+    next.accept(event);
+  }
+
+  private void other(Event event) {
+    if (event instanceof Event.SpindleChanged change) {
       spindle(change);
     } else if (event instanceof Event.Dwelled dwell) {
       orGap(dwell.seconds(), Cause.DWELL_UNIT, dwell.at());
@@ -73,7 +80,6 @@ public final class Timeline implements EventSink {
     } else {
       time.next(0);
     }
-    next.accept(event);
   }
 
   private void move(Move move) {

@@ -4,42 +4,57 @@ import hairline.checks.motion.Arc;
 import hairline.checks.motion.Axis;
 import hairline.checks.motion.Modes;
 import hairline.checks.motion.Move;
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The way of a move as the axes see it: directions at both ends and curvature.
- *
- * @param start direction at its start
- * @param end direction at its end
- * @param radiusMm radius of curvature, infinity for a straight line
- * @param plane the plane of its circle; empty for a straight line
+ * The way of a move as the axes see it: directions at both ends and curvature. One object takes
+ * many moves, one after the other.
  */
-record Way(Direction start, Direction end, double radiusMm, Optional<Modes.Plane> plane) {
+final class Way {
   private static final double MM_PER_PM = 1e-9;
 
-  /** The way of a move whose ends are known and that has a length. */
-  static Way of(Move move) {
+  private double startX;
+  private double startY;
+  private double startZ;
+  private double endX;
+  private double endY;
+  private double endZ;
+  private double radiusMm;
+
+  /** The plane of its circle; none for a straight line. */
+  private Modes.@Nullable Plane plane;
+
+  /** Takes a move whose ends are known and that has a length. */
+  void take(Move move) {
     if (move.arc().isPresent() && move.modes().plane().value().isPresent()) {
-      return arc(move, move.arc().get(), move.modes().plane().value().get());
+      arc(move, move.arc().get(), move.modes().plane().value().get());
+      return;
     }
-    Direction along = Direction.of(rise(move, Axis.X), rise(move, Axis.Y), rise(move, Axis.Z));
-    return new Way(along, along, Double.POSITIVE_INFINITY, Optional.empty());
+    Direction along =
+        Direction.of(
+            rise(move.from().xPm(), move.to().xPm()),
+            rise(move.from().yPm(), move.to().yPm()),
+            rise(move.from().zPm(), move.to().zPm()));
+    starts(along);
+    ends(along);
+    radiusMm = Double.POSITIVE_INFINITY;
+    plane = null;
   }
 
-  private static double rise(Move move, Axis axis) {
-    return (move.to().get(axis) - (double) move.from().get(axis)) * MM_PER_PM;
+  private static double rise(long fromPm, long toPm) {
+    return (toPm - (double) fromPm) * MM_PER_PM;
   }
 
-  private static Way arc(Move move, Arc arc, Modes.Plane plane) {
+  private void arc(Move move, Arc arc, Modes.Plane of) {
     double radius = Math.min(arc.startRadiusMm(), arc.endRadiusMm());
     double run = radius * Math.abs(arc.sweepRad());
-    double slope = run > 0 ? rise(move, plane.normal()) / run : 0;
+    double rise = rise(move.from().get(of.normal()), move.to().get(of.normal()));
+    double slope = run > 0 ? rise / run : 0;
+    starts(tangent(move.from().get(of.first()), move.from().get(of.second()), arc, slope, of));
+    ends(tangent(move.to().get(of.first()), move.to().get(of.second()), arc, slope, of));
     // A helix bends less than its circle.
-    return new Way(
-        tangent(move.from().get(plane.first()), move.from().get(plane.second()), arc, slope, plane),
-        tangent(move.to().get(plane.first()), move.to().get(plane.second()), arc, slope, plane),
-        radius * (1 + slope * slope),
-        Optional.of(plane));
+    radiusMm = radius * (1 + slope * slope);
+    plane = of;
   }
 
   private static Direction tangent(
@@ -61,16 +76,43 @@ record Way(Direction start, Direction end, double radiusMm, Optional<Modes.Plane
     return axis == plane.second() ? inPlane.y() : slope;
   }
 
+  private void starts(Direction direction) {
+    startX = direction.x();
+    startY = direction.y();
+    startZ = direction.z();
+  }
+
+  private void ends(Direction direction) {
+    endX = direction.x();
+    endY = direction.y();
+    endZ = direction.z();
+  }
+
+  /** Direction at its start. */
+  Direction start() {
+    return new Direction(startX, startY, startZ);
+  }
+
+  /** Direction at its end. */
+  Direction end() {
+    return new Direction(endX, endY, endZ);
+  }
+
+  /** Radius of curvature, infinity for a straight line. */
+  double radiusMm() {
+    return radiusMm;
+  }
+
   /** How much of the motion an axis may take anywhere along the way, 0 to 1. */
   double share(Axis axis) {
-    if (plane.isPresent() && (axis == plane.get().first() || axis == plane.get().second())) {
+    if (plane != null && (axis == plane.first() || axis == plane.second())) {
       return 1;
     }
     return Math.abs(
         switch (axis) {
-          case X -> start.x();
-          case Y -> start.y();
-          default -> start.z();
+          case X -> startX;
+          case Y -> startY;
+          default -> startZ;
         });
   }
 }

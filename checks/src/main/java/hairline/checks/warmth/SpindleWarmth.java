@@ -265,23 +265,31 @@ public final class SpindleWarmth implements EventSink {
       endSpecial(special);
       special = null;
     }
-    if (event instanceof Cut cut) {
-      follow(cut.move().modes(), cut.at());
-    } else if (event instanceof Move move) {
-      follow(move.modes(), move.at());
-    } else {
-      begin(event);
-    }
+    Place at = begin(event);
     next.accept(event);
-    if (!(event instanceof Event.BlockStarted)) {
-      lastAt = event.at();
-    }
+    lastAt = at;
   }
 
-  private void begin(Event event) {
+  /** Where time passes from here on. */
+  private Place begin(Event event) {
+    if (event instanceof Move move) {
+      follow(move.modes(), move.at());
+      return move.at();
+    }
+    if (event instanceof Cut cut) {
+      follow(cut.move().modes(), cut.at());
+      return cut.at();
+    }
     if (event instanceof Event.BlockStarted block) {
       beginBlock(block);
-    } else if (event instanceof Event.ModesChanged change) {
+      return lastAt;
+    }
+    beginRare(event);
+    return event.at();
+  }
+
+  private void beginRare(Event event) {
+    if (event instanceof Event.ModesChanged change) {
       follow(change.after(), change.at());
       if (!SpindleState.of(change.before()).equals(SpindleState.of(change.after()))) {
         settleWithoutDeletable();

@@ -56,7 +56,8 @@ class WayTest {
   }
 
   private static Way way(Modes.Plane plane, Position from, Position to, Optional<Arc> arc) {
-    return Way.of(
+    Way way = new Way();
+    way.take(
         new Move(
             new Place(0, 1, new Span(1, 2)),
             arc.isEmpty() ? Move.Kind.LINE : Move.Kind.ARC_CCW,
@@ -70,6 +71,7 @@ class WayTest {
             1,
             OptionalDouble.of(600),
             false));
+    return way;
   }
 
   private static void points(Direction direction, double x, double y, double z) {
