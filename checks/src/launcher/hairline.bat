@@ -16,7 +16,7 @@ set "HAIRLINE_ARCHIVE=-Xshare:auto"
 if exist "%HAIRLINE_LIB%\hairline-%HAIRLINE_VERSION%.jsa" set HAIRLINE_ARCHIVE="-XX:SharedArchiveFile=%HAIRLINE_LIB%\hairline-%HAIRLINE_VERSION%.jsa"
 if exist "%HAIRLINE_LIB%\hairline-%HAIRLINE_VERSION%.aot" set HAIRLINE_ARCHIVE="-XX:AOTCache=%HAIRLINE_LIB%\hairline-%HAIRLINE_VERSION%.aot"
 rem One short program is checked before the better of Java's two compilers has earned its own time; ten times 16 MB.
-set "HAIRLINE_COMPILER=-XX:+TieredCompilation -XX:InlineSmallCode=500 -XX:FreqInlineSize=120"
+set "HAIRLINE_COMPILER=-XX:+TieredCompilation -XX:InlineSmallCode=500 -XX:FreqInlineSize=120 -Xmn48m"
 set "HAIRLINE_QUICK=-XX:TieredStopAtLevel=1 -XX:Tier3InvocationThreshold=400 -XX:Tier3MinInvocationThreshold=200"
 set "HAIRLINE_QUICK=%HAIRLINE_QUICK% -XX:Tier3CompileThreshold=4000 -XX:Tier3BackEdgeThreshold=10000 -XX:SurvivorRatio=20"
 if "%~3"=="" if not "%~z2"=="" if not exist "%~2\*" if %~z20 LEQ 167772160 set "HAIRLINE_COMPILER=%HAIRLINE_QUICK%"

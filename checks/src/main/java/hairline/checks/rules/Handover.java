@@ -8,48 +8,68 @@ import java.util.concurrent.BlockingQueue;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Hands events on; once it is told to part, from the thread that makes them to one that judges
- * them, in their order, so that both go on at once. What is behind it sees the very same events in
- * the very same order either way; a bounded number of them is under way.
+ * Hands events on; once it is told to part, from the thread that makes them to another, in their
+ * order, so that both go on at once. What is behind it sees the very same events in the very same
+ * order either way; a bounded number of them is under way.
  */
 final class Handover implements EventSink {
   /** So many that threads are seldom woken, so few that most die before they are collected. */
-  private static final int EVENTS_A_BATCH = 1_024;
+  static final int EVENTS_A_BATCH = 1_024;
 
   private static final int BATCHES = 4;
 
   /** Events, some of which go to the sink for direct ones. */
   private static final class Batch {
-    private final Event[] events = new Event[EVENTS_A_BATCH];
-    private final boolean[] direct = new boolean[EVENTS_A_BATCH];
+    private final Event[] events;
+    private final boolean[] direct;
     private int count;
+
+    Batch(int most) {
+      events = new Event[most];
+      direct = new boolean[most];
+    }
   }
 
   private final EventSink directly;
   private EventSink next = event -> {};
+  private boolean used;
+  private final int eventsABatch;
   private final BlockingQueue<Batch> underWay = new ArrayBlockingQueue<>(BATCHES);
   private @Nullable Thread taker;
-  private Batch batch = new Batch();
+  private Batch batch;
   private volatile @Nullable Throwable fault;
 
   /**
    * A handover to nobody yet.
    *
+   * @param eventsABatch how many are handed over at a time
    * @param directly takes the events of {@link #acceptDirectly}
    */
-  Handover(EventSink directly) {
+  Handover(int eventsABatch, EventSink directly) {
+    this.eventsABatch = eventsABatch;
+    this.batch = new Batch(eventsABatch);
     this.directly = directly;
   }
 
   /** Hands over to this one from now on. */
   Handover to(EventSink taking) {
     next = taking;
+    used = true;
     return this;
   }
 
-  /** From now on the events are taken on another thread. */
-  void part() {
-    Thread thread = new Thread(this::take, "judge");
+  /** Whether there is somebody to hand over to. */
+  boolean isUsed() {
+    return used;
+  }
+
+  /**
+   * From now on the events are taken on another thread.
+   *
+   * @param name of that thread
+   */
+  void part(String name) {
+    Thread thread = new Thread(this::take, name);
     thread.setDaemon(true);
     taker = thread;
     thread.start();
@@ -76,7 +96,7 @@ final class Handover implements EventSink {
   private void put(Event event, boolean isDirect) {
     batch.direct[batch.count] = isDirect;
     batch.events[batch.count++] = event;
-    if (batch.count == EVENTS_A_BATCH) {
+    if (batch.count == eventsABatch) {
       send();
     }
   }
@@ -88,7 +108,7 @@ final class Handover implements EventSink {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted while a program was checked", e);
     }
-    batch = new Batch();
+    batch = new Batch(eventsABatch);
     rethrow();
   }
 
@@ -121,8 +141,8 @@ final class Handover implements EventSink {
    * @throws IOException if the wait is interrupted
    */
   void join() throws IOException {
-    Thread judge = taker;
-    if (judge == null) {
+    Thread other = taker;
+    if (other == null) {
       return;
     }
     if (batch.count > 0) {
@@ -130,7 +150,7 @@ final class Handover implements EventSink {
     }
     send();
     try {
-      judge.join();
+      other.join();
       taker = null;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
@@ -141,15 +161,15 @@ final class Handover implements EventSink {
 
   /** Gives up: what has not been taken is lost. Nothing goes on over there afterwards. */
   void abandon() {
-    Thread judge = taker;
-    if (judge == null) {
+    Thread other = taker;
+    if (other == null) {
       return;
     }
-    judge.interrupt();
+    other.interrupt();
     boolean interrupted = false;
-    while (judge.isAlive()) {
+    while (other.isAlive()) {
       try {
-        judge.join();
+        other.join();
       } catch (InterruptedException e) {
         interrupted = true;
       }

@@ -44,11 +44,18 @@ final class Run {
   /** At most so many remarks of the first look at the files wait for the run to begin. */
   private static final int MOST_EARLY_EVENTS = 100_000;
 
+  /** Cutting takes far longer than handing over: the fewer wait for it, the fewer are copied. */
+  private static final int EVENTS_TO_STOCK = 256;
+
   private final List<Rule> rules;
   private final EventSink watcher;
   private final Accepts accepts = new Accepts();
   private final Collector collector;
-  private final Handover handover = new Handover(this::dispatch);
+
+  /** To the thread that cuts the stock, if there is one; what goes around the stages goes on. */
+  private final Handover toStock = new Handover(EVENTS_TO_STOCK, this::goAroundStock);
+
+  private final Handover toJudge = new Handover(Handover.EVENTS_A_BATCH, this::dispatch);
   private final Stages stages;
   private final Subscriptions subscriptions;
   private final Timings timings;
@@ -81,7 +88,8 @@ final class Run {
             needs(rules, watcher),
             cellPm,
             watcher instanceof DepthWatcher,
-            handover::to,
+            toStock::to,
+            toJudge::to,
             timings,
             timings.stage("rules, called", this::dispatch));
     if (watcher instanceof StagesWatcher reader) {
@@ -148,7 +156,7 @@ final class Run {
   EventSink beforeStart() {
     return event -> {
       if (files.isPresent()) {
-        handover.acceptDirectly(event);
+        toStock.acceptDirectly(event);
       } else if (earlyEvents.size() < MOST_EARLY_EVENTS) {
         earlyEvents.add(event);
       } else if (earlyEvents.size() == MOST_EARLY_EVENTS) {
@@ -164,7 +172,7 @@ final class Run {
   /**
    * Runs the program.
    *
-   * @param parted whether events are judged on another thread than they are made
+   * @param parted whether events are made, cut and judged on a thread each
    */
   void run(ProgramFiles programFiles, ControlProfile profile, boolean blockDeleteOn, boolean parted)
       throws IOException {
@@ -182,23 +190,32 @@ final class Run {
     }
     earlyEvents.clear();
     if (parted) {
-      handover.part();
+      toJudge.part("judge");
+      if (toStock.isUsed()) {
+        toStock.part("stock");
+      }
     }
     timings.begin("motion, with reading or waiting for it");
     try {
       new Interpreter(profile, programFiles).run(this::made, blockDeleteOn);
       join();
     } finally {
-      handover.abandon();
+      toStock.abandon();
+      toJudge.abandon();
       timings.end();
     }
     collector.endBlock();
   }
 
+  private void goAroundStock(Event event) {
+    toJudge.acceptDirectly(event);
+  }
+
   private void join() throws IOException {
     timings.begin("handing over, or waiting to");
     try {
-      handover.join();
+      toStock.join();
+      toJudge.join();
     } finally {
       timings.end();
     }
@@ -211,7 +228,7 @@ final class Run {
       if (drawnOn.size() > filesTold) {
         List<Integer> more = List.copyOf(drawnOn.subList(filesTold, drawnOn.size()));
         filesTold += more.size();
-        handover.acceptDirectly(new FilesKnown(event.at(), more));
+        toStock.acceptDirectly(new FilesKnown(event.at(), more));
       }
     }
     stages.first().accept(event);

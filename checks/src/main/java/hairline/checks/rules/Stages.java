@@ -42,7 +42,8 @@ public record Stages(
    *
    * @param needs what the rules ask for
    * @param cellPm edge of a cell of the surface, where it is not to be the usual one
-   * @param over stands between what makes the events (motion, stock) and what judges them
+   * @param toStock stands between the interpreter and the stock
+   * @param toJudge stands between what makes the events (motion, stock) and what judges them
    * @param depths whether the depths along each move are told
    * @param timings takes how long each stage takes
    */
@@ -51,7 +52,8 @@ public record Stages(
       Set<Need> needs,
       OptionalLong cellPm,
       boolean depths,
-      UnaryOperator<EventSink> over,
+      UnaryOperator<EventSink> toStock,
+      UnaryOperator<EventSink> toJudge,
       Timings timings,
       EventSink rules) {
     ProgramTime time = new ProgramTime();
@@ -67,7 +69,7 @@ public record Stages(
     EventSink timed =
         timings.stage(
             "handing over, or waiting to",
-            over.apply(
+            toJudge.apply(
                 needs.contains(Need.TIMING) ? timings.stage("planned feed", planner) : rules));
     if (!needs.contains(Need.OVERLAP) && !needs.contains(Need.SURFACE)) {
       return new Stages(timed, time, feed, growth.warmth(), growth);
@@ -77,6 +79,8 @@ public record Stages(
     if (depths) {
       stock.tellDepths();
     }
-    return new Stages(timings.stage("stock", stock), time, feed, growth.warmth(), growth);
+    EventSink first =
+        timings.stage("handing over, or waiting to", toStock.apply(timings.stage("stock", stock)));
+    return new Stages(first, time, feed, growth.warmth(), growth);
   }
 }

@@ -58,8 +58,10 @@ class ThreadsTest {
   @Test
   void eventsComeInTheirOrder() throws IOException {
     List<Integer> taken = new ArrayList<>();
-    Handover handover = new Handover(event -> taken.add(event.at().line())).to(sink(taken));
-    handover.part();
+    Handover handover =
+        new Handover(Handover.EVENTS_A_BATCH, event -> taken.add(event.at().line()))
+            .to(sink(taken));
+    handover.part("judge");
     for (int line = 1; line <= 100_000; line++) {
       Event event = new Event.OffsetAssumed(new Place(0, line, new Span(1, 1)));
       if (line % 7 == 0) {
