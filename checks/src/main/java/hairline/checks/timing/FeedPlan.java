@@ -20,10 +20,9 @@ final class FeedPlan {
   /** Takes the blocks in their order. */
   @FunctionalInterface
   interface Taker {
-    void take(PlannedMove planned);
+    void take(DueMove due);
   }
 
-  private static final double PER_MINUTE = 60;
   private static final double ROUNDING = 1e-9;
 
   /** Without progress this part of the blocks seen is taken as planned. */
@@ -35,6 +34,7 @@ final class FeedPlan {
   private final int most;
   private final SeenBlocks seen;
   private final KnotChain chain;
+  private final DueMove due = new DueMove();
 
   // By border.
   private final double[] braking;
@@ -312,72 +312,20 @@ final class FeedPlan {
       SpeedProfile way = chain.way(k);
       int from = chain.border(k);
       int to = chain.border(k + 1);
-      double exit = chain.speed(k);
+      double start = 0;
       double timeBefore = 0;
       for (int j = from; j < to; j++) {
-        double start = seen.places[j] - seen.places[from];
         double end = seen.places[j + 1] - seen.places[from];
         boolean last = j + 1 == to;
         double timeAfter = last ? way.seconds() : way.timeAt(end);
-        double next = last ? chain.speed(k + 1) : way.speedAt(end);
-        taker.take(move(way, start, end, exit, next, timeAfter - timeBefore));
+        due.take(way, start, end, timeAfter - timeBefore);
+        if (last) {
+          due.endsAt(chain.speed(k + 1));
+        }
+        taker.take(due);
         timeBefore = timeAfter;
-        exit = next;
+        start = end;
       }
     }
-  }
-
-  /** A move all along which the feed is the highest, but for rounding. */
-  private static PlannedMove steady(
-      double length, double entry, double exit, double peak, double seconds) {
-    return new PlannedMove(
-        seconds,
-        entry * PER_MINUTE,
-        exit * PER_MINUTE,
-        Math.min(entry, exit) * PER_MINUTE,
-        peak * PER_MINUTE,
-        seconds > 0 ? length / seconds * PER_MINUTE : 0,
-        entry <= exit ? 0 : 1,
-        0,
-        1);
-  }
-
-  private static PlannedMove move(
-      SpeedProfile way, double start, double end, double entry, double exit, double seconds) {
-    double length = end - start;
-    if (start >= way.peakFrom() && end <= way.peakTo() && way.peak() >= Math.max(entry, exit)) {
-      return steady(length, entry, exit, way.peak(), seconds);
-    }
-    double peakFrom = Math.max(start, way.peakFrom());
-    double peakTo = Math.min(end, way.peakTo());
-    double peak = way.peak();
-    if (way.peakFrom() >= end || way.peakTo() <= start || peak < Math.max(entry, exit)) {
-      // The peak lies in another block, or is lower than what the feed dips from.
-      peak = Math.max(entry, exit);
-      peakFrom = entry > exit ? start : end;
-      peakTo = peakFrom;
-    }
-    double lowest = Math.min(entry, exit);
-    double lowestAt = entry <= exit ? start : end;
-    double dip = way.startDipPlace();
-    if (dip > start && dip < end && way.startDip() < lowest) {
-      lowest = way.startDip();
-      lowestAt = dip;
-    }
-    dip = way.endDipPlace();
-    if (dip > start && dip < end && way.endDip() < lowest) {
-      lowest = way.endDip();
-      lowestAt = dip;
-    }
-    return new PlannedMove(
-        seconds,
-        entry * PER_MINUTE,
-        exit * PER_MINUTE,
-        lowest * PER_MINUTE,
-        peak * PER_MINUTE,
-        seconds > 0 ? length / seconds * PER_MINUTE : 0,
-        (lowestAt - start) / length,
-        (peakFrom - start) / length,
-        Math.max(peakFrom - start, peakTo - start) / length);
   }
 }

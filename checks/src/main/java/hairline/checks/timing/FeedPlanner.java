@@ -141,8 +141,8 @@ public final class FeedPlanner implements EventSink {
 
   private void move(Event event, Move move) {
     boolean placed = move.from().knowsXyz() && move.to().knowsXyz();
-    boolean fed = !move.isFeed() || move.feedMmPerMin().orElse(0) > 0;
-    if (!placed || !fed || !(move.lengthMm() > 0)) {
+    double feedMmPerMin = move.isFeed() ? move.feedMmPerMin().orElse(0) : Double.POSITIVE_INFINITY;
+    if (!placed || feedMmPerMin <= 0 || !(move.lengthMm() > 0)) {
       // Nothing is known of it, or it takes no time along the path.
       rest();
       next.accept(event);
@@ -151,7 +151,7 @@ public final class FeedPlanner implements EventSink {
     way.take(move);
     double acceleration = along(limits.accelerationMmPerS2());
     double jerk = along(limits.jerkMmPerS3());
-    double cap = cap(move, acceleration, jerk);
+    double cap = cap(move, feedMmPerMin, acceleration, jerk);
     if (Double.isInfinite(acceleration) || Double.isInfinite(cap)) {
       // No axis that moves has a limit on the sheet.
       rest();
@@ -189,12 +189,10 @@ public final class FeedPlanner implements EventSink {
   }
 
   /** The highest speed along a move in mm/s. */
-  private double cap(Move move, double acceleration, double jerk) {
-    double cap = along(limits.rapidMmPerMin()) / PER_MINUTE;
-    if (move.isFeed()) {
-      cap = Math.min(cap, move.feedMmPerMin().orElse(0) / PER_MINUTE);
-    }
-    if (limits.blockTimeS().isPresent()) {
+  private double cap(Move move, double feedMmPerMin, double acceleration, double jerk) {
+    double cap = Math.min(along(limits.rapidMmPerMin()), feedMmPerMin) / PER_MINUTE;
+    if (limits.blockTimeS().isPresent()
+        && move.lengthMm() <= cap * limits.blockTimeS().getAsDouble() * (1 + ROUNDING)) {
       cap = Math.min(cap, move.lengthMm() / limits.blockTimeS().getAsDouble());
     }
     return isKeptOnCurve(cap, way.radiusMm(), acceleration, jerk)
@@ -263,24 +261,30 @@ public final class FeedPlanner implements EventSink {
     if (stopsBefore || !isUnderWay) {
       return 0;
     }
+    double tolerance = limits.pathToleranceMm().orElseThrow();
+    double weaker = Math.min(acceleration, leavingAcceleration);
+    double weakerJerk = Math.min(jerk, leavingJerk);
+    if (!feed.hasLimits()) {
+      // The radius below is twice as large at least, since the square of a sine is no larger.
+      double square = leaving.squareOfHalfCorner(way);
+      double radiusMm = tolerance * square / Math.max(Double.MIN_NORMAL, 1 - square);
+      if (isKeptOnCurve(highest, radiusMm, weaker, weakerJerk)) {
+        return Double.POSITIVE_INFINITY;
+      }
+    }
     double sine = leaving.end().sineOfHalfCorner(way.start());
     if (sine >= STRAIGHT) {
       return Double.POSITIVE_INFINITY;
     }
-    double radiusMm = limits.pathToleranceMm().orElseThrow() * sine / (1 - sine);
-    double weaker = Math.min(acceleration, leavingAcceleration);
-    double weakerJerk = Math.min(jerk, leavingJerk);
-    return !feed.hasLimits() && isKeptOnCurve(highest, radiusMm, weaker, weakerJerk)
-        ? Double.POSITIVE_INFINITY
-        : onCurve(radiusMm, weaker, weakerJerk);
+    return onCurve(tolerance * sine / (1 - sine), weaker, weakerJerk);
   }
 
   /** Hands on the events up to the next move, and that one with its plan. */
-  private void release(PlannedMove planned) {
+  private void release(DueMove due) {
     while (true) {
       Event event = held.remove();
       if (moveOf(event) != null) {
-        feed.set(planned, dueLimits());
+        feed.set(due, dueLimits());
         next.accept(event);
         feed.clear();
         return;

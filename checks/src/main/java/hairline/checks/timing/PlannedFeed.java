@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 /** The planned feed of the move in hand: the stage that plans writes it, later ones read it. */
 public final class PlannedFeed {
   private final boolean withLimits;
-  private @Nullable PlannedMove move;
+  private @Nullable DueMove move;
   private Optional<FeedLimits> limits = Optional.empty();
 
   /** Without the limits of the plan. */
@@ -25,7 +25,7 @@ public final class PlannedFeed {
 
   /** How the machine goes along the move in hand; empty where that can't be planned. */
   public Optional<PlannedMove> ofThisMove() {
-    return Optional.ofNullable(move);
+    return move == null ? Optional.empty() : Optional.of(move.planned());
   }
 
   /** What the plan had to keep along the move in hand; empty where nobody asked for it. */
@@ -37,7 +37,12 @@ public final class PlannedFeed {
     return withLimits;
   }
 
-  void set(PlannedMove planned, Optional<FeedLimits> kept) {
+  /** The time in seconds that the move in hand takes as planned; NaN where it is not. */
+  double secondsOfThisMove() {
+    return move == null ? Double.NaN : move.seconds();
+  }
+
+  void set(DueMove planned, Optional<FeedLimits> kept) {
     move = planned;
     limits = kept;
   }

@@ -83,8 +83,9 @@ public final class Timeline implements EventSink {
   }
 
   private void move(Move move) {
-    if (feed.ofThisMove().isPresent()) {
-      time.next(feed.ofThisMove().get().seconds());
+    double planned = feed.secondsOfThisMove();
+    if (!Double.isNaN(planned)) {
+      time.next(planned);
     } else if (move.isFeed()) {
       feed(move);
     } else {

@@ -19,6 +19,10 @@ final class Way {
   private double endX;
   private double endY;
   private double endZ;
+
+  /** Of the vectors above, which become directions when somebody asks for them. */
+  private double lengthMm;
+
   private double radiusMm;
 
   /** The plane of its circle; none for a straight line. */
@@ -30,13 +34,13 @@ final class Way {
       arc(move, move.arc().get(), move.modes().plane().value().get());
       return;
     }
-    Direction along =
-        Direction.of(
-            rise(move.from().xPm(), move.to().xPm()),
-            rise(move.from().yPm(), move.to().yPm()),
-            rise(move.from().zPm(), move.to().zPm()));
-    starts(along);
-    ends(along);
+    startX = rise(move.from().xPm(), move.to().xPm());
+    startY = rise(move.from().yPm(), move.to().yPm());
+    startZ = rise(move.from().zPm(), move.to().zPm());
+    endX = startX;
+    endY = startY;
+    endZ = startZ;
+    lengthMm = Math.sqrt(startX * startX + startY * startY + startZ * startZ);
     radiusMm = Double.POSITIVE_INFINITY;
     plane = null;
   }
@@ -52,6 +56,7 @@ final class Way {
     double slope = run > 0 ? rise / run : 0;
     starts(tangent(move.from().get(of.first()), move.from().get(of.second()), arc, slope, of));
     ends(tangent(move.to().get(of.first()), move.to().get(of.second()), arc, slope, of));
+    lengthMm = 1;
     // A helix bends less than its circle.
     radiusMm = radius * (1 + slope * slope);
     plane = of;
@@ -88,13 +93,34 @@ final class Way {
     endZ = direction.z();
   }
 
+  /** Directions are seldom asked for where the way goes straight on. */
+  private void toUnitLength() {
+    if (lengthMm != 1) {
+      Direction along = Direction.of(startX, startY, startZ);
+      starts(along);
+      ends(along);
+      lengthMm = 1;
+    }
+  }
+
+  /**
+   * The square of the sine of half the angle that the legs of the corner to the next way enclose, 1
+   * straight on, but for rounding of 1e-15.
+   */
+  double squareOfHalfCorner(Way next) {
+    double along = endX * next.startX + endY * next.startY + endZ * next.startZ;
+    return (1 + along / (lengthMm * next.lengthMm)) / 2;
+  }
+
   /** Direction at its start. */
   Direction start() {
+    toUnitLength();
     return new Direction(startX, startY, startZ);
   }
 
   /** Direction at its end. */
   Direction end() {
+    toUnitLength();
     return new Direction(endX, endY, endZ);
   }
 
@@ -108,6 +134,7 @@ final class Way {
     if (plane != null && (axis == plane.first() || axis == plane.second())) {
       return 1;
     }
+    toUnitLength();
     return Math.abs(
         switch (axis) {
           case X -> startX;

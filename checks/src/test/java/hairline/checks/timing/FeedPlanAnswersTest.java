@@ -26,11 +26,11 @@ class FeedPlanAnswersTest {
     FeedPlan plan = new FeedPlan(lookAhead);
     assertThat(plan.isEmpty()).isTrue();
     for (Block b : blocks) {
-      plan.add(b.lengthMm, b.cap, acceleration, jerk, b.corner, planned::add);
+      plan.add(b.lengthMm, b.cap, acceleration, jerk, b.corner, due -> planned.add(due.planned()));
       assertThat(plan.isEmpty()).isFalse();
       assertThat(planned.size()).isLessThan(blocks.size());
     }
-    plan.rest(planned::add);
+    plan.rest(due -> planned.add(due.planned()));
     assertThat(plan.isEmpty()).isTrue();
     assertThat(planned).hasSameSizeAs(blocks);
     return planned;
@@ -206,9 +206,10 @@ class FeedPlanAnswersTest {
     FeedPlan plan = new FeedPlan(lookAhead);
     for (int j = 0; j < accelerations.length; j++) {
       Block b = blocks.get(j);
-      plan.add(b.lengthMm, b.cap, accelerations[j], FREE, b.corner, planned::add);
+      plan.add(
+          b.lengthMm, b.cap, accelerations[j], FREE, b.corner, due -> planned.add(due.planned()));
     }
-    plan.rest(planned::add);
+    plan.rest(due -> planned.add(due.planned()));
     return planned;
   }
 
@@ -309,12 +310,12 @@ class FeedPlanAnswersTest {
     for (int k = 0; k < 3; k++) {
       planned.clear();
       for (Block b : blocks) {
-        plan.add(b.lengthMm, b.cap, 2000, 50_000, b.corner, planned::add);
+        plan.add(b.lengthMm, b.cap, 2000, 50_000, b.corner, due -> planned.add(due.planned()));
       }
-      plan.rest(planned::add);
+      plan.rest(due -> planned.add(due.planned()));
       assertThat(planned).isEqualTo(alone);
     }
-    plan.rest(planned::add);
+    plan.rest(due -> planned.add(due.planned()));
     assertThat(planned).isEqualTo(alone);
   }
 }

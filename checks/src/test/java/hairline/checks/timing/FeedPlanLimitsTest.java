@@ -27,9 +27,10 @@ class FeedPlanLimitsTest {
     List<PlannedMove> planned = new ArrayList<>();
     FeedPlan plan = new FeedPlan(lookAhead);
     for (Block b : blocks) {
-      plan.add(b.lengthMm, b.cap, b.acceleration, b.jerk, b.corner, planned::add);
+      plan.add(
+          b.lengthMm, b.cap, b.acceleration, b.jerk, b.corner, due -> planned.add(due.planned()));
     }
-    plan.rest(planned::add);
+    plan.rest(due -> planned.add(due.planned()));
     assertThat(planned).hasSameSizeAs(blocks);
     return planned;
   }

@@ -37,9 +37,9 @@ class FeedPlannerTest {
     List<PlannedMove> planned = new ArrayList<>();
     FeedPlan plan = new FeedPlan(lookAhead);
     for (Block b : blocks) {
-      plan.add(b.length, b.cap, acceleration, jerk, b.corner, planned::add);
+      plan.add(b.length, b.cap, acceleration, jerk, b.corner, due -> planned.add(due.planned()));
     }
-    plan.rest(planned::add);
+    plan.rest(due -> planned.add(due.planned()));
     assertThat(planned).hasSameSizeAs(blocks);
     return planned;
   }
