@@ -26,6 +26,7 @@ record RasterProgram(Kind kind, double sideUm, double moveUm, double stepoverUm,
   }
 
   private static final int TERRACES_ACROSS = 8;
+  private static final double STEP_UM = 4;
 
   /** The blocks before the first move. */
   static String head(int tool, double x, double y) {
@@ -39,27 +40,39 @@ record RasterProgram(Kind kind, double sideUm, double moveUm, double stepoverUm,
 
   /** Writes a whole program of at most so many moves; the moves written. */
   int write(Appendable out, int tool, int most) {
+    return write(out, tool, most, 1);
+  }
+
+  /**
+   * The same over and over the field, there and back, each time 4 µm deeper, without a lift.
+   *
+   * @param passes how often at most
+   */
+  int write(Appendable out, int tool, int most, int passes) {
     try {
       double half = sideUm / 2;
       out.append("%\nO1 (raster)\n");
       out.append(head(tool, -half, -half));
       out.append("G1 F300.\n");
       int moves = 0;
+      int pass = 0;
       SplittableRandom random = new SplittableRandom(seed);
       double phase = random.nextDouble() * 2 * Math.PI;
       double x = -half;
       double y = -half;
       double way = moveUm;
-      while (moves < most) {
-        out.append(block(x, y, phase));
+      double across = stepoverUm;
+      while (moves < most && pass < passes) {
+        out.append(block(x, y, phase, pass * STEP_UM));
         moves++;
         boolean over = x + way > half || x + way < -half;
-        if (over && y + stepoverUm > half) {
-          break;
-        }
-        if (over) {
+        if (over && (y + across > half || y + across < -half)) {
+          pass++;
           way = -way;
-          y += stepoverUm;
+          across = -across;
+        } else if (over) {
+          way = -way;
+          y += across;
         } else {
           x += way;
         }
@@ -71,14 +84,14 @@ record RasterProgram(Kind kind, double sideUm, double moveUm, double stepoverUm,
     }
   }
 
-  private String block(double x, double y, double phase) {
+  private String block(double x, double y, double phase, double deeperUm) {
     return String.format(
-        Locale.ROOT, "X%.4f Y%.4f Z%.4f%n", x / 1e3, y / 1e3, z(x, y, phase) / 1e3);
+        Locale.ROOT, "X%.4f Y%.4f Z%.4f%n", x / 1e3, y / 1e3, (z(x, y, phase) - deeperUm) / 1e3);
   }
 
   private double z(double x, double y, double phase) {
     return switch (kind) {
-      case TERRACES -> -4 * (1 + Math.floor((y / sideUm + 0.5) * TERRACES_ACROSS * 0.9999));
+      case TERRACES -> -STEP_UM * (1 + Math.floor((y / sideUm + 0.5) * TERRACES_ACROSS * 0.9999));
       case RELIEF ->
           -1.2 + 0.3 * (StrictMath.sin(x / 500 + phase) + StrictMath.cos(y / 700 - phase));
     };

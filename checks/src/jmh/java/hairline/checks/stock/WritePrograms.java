@@ -9,13 +9,15 @@ import java.nio.file.Paths;
 
 /**
  * Writes the programs on which the whole command is timed, for the stock and the tools of the demo:
- * a million blocks of terraces, a million of finishing with a ball, and 200,000 plain ones.
+ * a million blocks of terraces, five millions of them in five passes, a million of finishing with a
+ * ball, and 200,000 plain ones.
  */
 public final class WritePrograms {
   private static final double SIDE_UM = 8000;
   private static final int FLAT_TOOL = 3;
   private static final int BALL_TOOL = 5;
   private static final int MILLION = 1_000_000;
+  private static final int PASSES = 5;
 
   private WritePrograms() {}
 
@@ -27,15 +29,23 @@ public final class WritePrograms {
   public static void main(String[] arguments) throws IOException {
     Path folder = Paths.get(arguments[0]);
     Files.createDirectories(folder);
-    write(folder.resolve("terraces.nc"), RasterProgram.Kind.TERRACES, 8, FLAT_TOOL, MILLION);
-    write(folder.resolve("finishing.nc"), RasterProgram.Kind.RELIEF, 8, BALL_TOOL, MILLION);
-    write(folder.resolve("plain.nc"), RasterProgram.Kind.RELIEF, 40, FLAT_TOOL, MILLION / 5);
+    RasterProgram terraces = raster(RasterProgram.Kind.TERRACES, 8);
+    write(folder.resolve("terraces.nc"), terraces, FLAT_TOOL, MILLION, 1);
+    write(folder.resolve("passes.nc"), terraces, FLAT_TOOL, PASSES * MILLION, PASSES);
+    RasterProgram relief = raster(RasterProgram.Kind.RELIEF, 8);
+    write(folder.resolve("finishing.nc"), relief, BALL_TOOL, MILLION, 1);
+    RasterProgram plain = raster(RasterProgram.Kind.RELIEF, 40);
+    write(folder.resolve("plain.nc"), plain, FLAT_TOOL, MILLION / 5, 1);
   }
 
-  private static void write(Path file, RasterProgram.Kind kind, double moveUm, int tool, int blocks)
+  private static RasterProgram raster(RasterProgram.Kind kind, double moveUm) {
+    return new RasterProgram(kind, SIDE_UM, moveUm, 8, 7);
+  }
+
+  private static void write(Path file, RasterProgram program, int tool, int blocks, int passes)
       throws IOException {
     try (Writer out = Files.newBufferedWriter(file, StandardCharsets.US_ASCII)) {
-      new RasterProgram(kind, SIDE_UM, moveUm, 8, 7).write(out, tool, blocks);
+      program.write(out, tool, blocks, passes);
     }
   }
 }
