@@ -204,7 +204,9 @@ final class FeedPlan {
               seen.places[next] - seen.places[at],
               SeenBlocks.weakest(seen.accelerations, at, next),
               SeenBlocks.weakest(seen.jerks, at, next));
-      speed = seen.braked(at, next, before, speed);
+      if (speed < before) {
+        speed = seen.braked(at, next, before, speed);
+      }
       chain.add(next, speed);
       at = next;
     }

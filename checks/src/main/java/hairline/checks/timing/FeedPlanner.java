@@ -261,18 +261,18 @@ public final class FeedPlanner implements EventSink {
     if (stopsBefore || !isUnderWay) {
       return 0;
     }
+    double square = leaving.squareOfHalfCorner(way);
     double tolerance = limits.pathToleranceMm().orElseThrow();
     double weaker = Math.min(acceleration, leavingAcceleration);
     double weakerJerk = Math.min(jerk, leavingJerk);
     if (!feed.hasLimits()) {
       // The radius below is twice as large at least, since the square of a sine is no larger.
-      double square = leaving.squareOfHalfCorner(way);
       double radiusMm = tolerance * square / Math.max(Double.MIN_NORMAL, 1 - square);
       if (isKeptOnCurve(highest, radiusMm, weaker, weakerJerk)) {
         return Double.POSITIVE_INFINITY;
       }
     }
-    double sine = leaving.end().sineOfHalfCorner(way.start());
+    double sine = Math.sqrt(square);
     if (sine >= STRAIGHT) {
       return Double.POSITIVE_INFINITY;
     }

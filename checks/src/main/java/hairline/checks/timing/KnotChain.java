@@ -414,12 +414,16 @@ final class KnotChain {
 
   /** Tries to gain time at a knot; the answer is whether it was dropped. */
   private boolean better(int k) {
-    double before = seconds[k - 1] + seconds[k];
-    double start = before;
     if (isAlone(k)) {
-      eased(k, before);
+      eased(k, seconds[k - 1] + seconds[k]);
       return false;
     }
+    return betterOrDropped(k);
+  }
+
+  private boolean betterOrDropped(int k) {
+    double before = seconds[k - 1] + seconds[k];
+    double start = before;
     if (fits(k - 1, k + 1)) {
       int worst = exceeded > 0 ? worst(borders[k - 1], borders[k + 1]) : 0;
       double there =
@@ -679,9 +683,11 @@ final class KnotChain {
     if (viaPlanned) {
       return profile.seconds();
     }
-    if (exceeded == 0) {
-      return Double.POSITIVE_INFINITY;
-    }
+    return exceeded == 0 ? Double.POSITIVE_INFINITY : viaWorst(k, m);
+  }
+
+  /** The same over the border at which the way last planned exceeds the limit most. */
+  private double viaWorst(int k, int m) {
     int from = borders[k];
     int to = borders[m];
     int border = worst(from, to);
@@ -771,9 +777,14 @@ final class KnotChain {
         || !planned(cap)) {
       return false;
     }
-    exceeded = exceeded();
+    exceeded = lowest < profile.highest() ? exceeded() : 0;
+    return exceeded > 0 || !(slowest < profile.peak()) || fitsSlower(from, to);
+  }
+
+  /** Plans the way last looked at again if its peak falls into a slower block. */
+  private boolean fitsSlower(int from, int to) {
     double start = seen.places[from];
-    for (int k = from; k < to && exceeded == 0 && slowest < profile.peak(); k++) {
+    for (int k = from; k < to && exceeded == 0 && waySlowest < profile.peak(); k++) {
       // A slower block on the way holds where the peak would fall into it.
       if (seen.caps[k] < profile.peak()
           && profile.peakTo() > seen.places[k] - start

@@ -20,7 +20,7 @@ final class Way {
   private double endY;
   private double endZ;
 
-  /** Of the vectors above, which become directions when somebody asks for them. */
+  /** Of the vectors above. */
   private double lengthMm;
 
   private double radiusMm;
@@ -40,7 +40,8 @@ final class Way {
     endX = startX;
     endY = startY;
     endZ = startZ;
-    lengthMm = Math.sqrt(startX * startX + startY * startY + startZ * startZ);
+    double length = Math.sqrt(startX * startX + startY * startY + startZ * startZ);
+    lengthMm = length > 0 ? length : 1;
     radiusMm = Double.POSITIVE_INFINITY;
     plane = null;
   }
@@ -93,35 +94,26 @@ final class Way {
     endZ = direction.z();
   }
 
-  /** Directions are seldom asked for where the way goes straight on. */
-  private void toUnitLength() {
-    if (lengthMm != 1) {
-      Direction along = Direction.of(startX, startY, startZ);
-      starts(along);
-      ends(along);
-      lengthMm = 1;
-    }
-  }
-
   /**
-   * The square of the sine of half the angle that the legs of the corner to the next way enclose, 1
-   * straight on, but for rounding of 1e-15.
+   * The square of the sine of half the angle that the legs of the corner to the next way enclose: 1
+   * straight on, 0 straight back.
    */
   double squareOfHalfCorner(Way next) {
-    double along = endX * next.startX + endY * next.startY + endZ * next.startZ;
-    return (1 + along / (lengthMm * next.lengthMm)) / 2;
+    double sumX = endX * next.lengthMm + next.startX * lengthMm;
+    double sumY = endY * next.lengthMm + next.startY * lengthMm;
+    double sumZ = endZ * next.lengthMm + next.startZ * lengthMm;
+    double twice = 2 * lengthMm * next.lengthMm;
+    return Math.min(1, (sumX * sumX + sumY * sumY + sumZ * sumZ) / (twice * twice));
   }
 
   /** Direction at its start. */
   Direction start() {
-    toUnitLength();
-    return new Direction(startX, startY, startZ);
+    return Direction.of(startX, startY, startZ);
   }
 
   /** Direction at its end. */
   Direction end() {
-    toUnitLength();
-    return new Direction(endX, endY, endZ);
+    return Direction.of(endX, endY, endZ);
   }
 
   /** Radius of curvature, infinity for a straight line. */
@@ -134,12 +126,12 @@ final class Way {
     if (plane != null && (axis == plane.first() || axis == plane.second())) {
       return 1;
     }
-    toUnitLength();
     return Math.abs(
-        switch (axis) {
-          case X -> startX;
-          case Y -> startY;
-          default -> startZ;
-        });
+            switch (axis) {
+              case X -> startX;
+              case Y -> startY;
+              default -> startZ;
+            })
+        / lengthMm;
   }
 }

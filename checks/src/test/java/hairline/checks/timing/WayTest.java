@@ -161,17 +161,24 @@ class WayTest {
    */
   @Test
   void theSineOfHalfACorner() {
-    Direction x = Direction.of(2, 0, 0);
-    assertThat(x.sineOfHalfCorner(Direction.of(5, 0, 0))).isEqualTo(1);
-    assertThat(x.sineOfHalfCorner(Direction.of(0, 3, 0))).isCloseTo(StrictMath.sqrt(0.5), CLOSE);
-    assertThat(x.sineOfHalfCorner(Direction.of(0, 0, -3))).isCloseTo(StrictMath.sqrt(0.5), CLOSE);
-    Direction z = Direction.of(0, 0, 1);
-    assertThat(z.sineOfHalfCorner(Direction.of(0, 0, 7))).isEqualTo(1);
-    assertThat(z.sineOfHalfCorner(Direction.of(0, StrictMath.sqrt(3), -1))).isCloseTo(0.5, CLOSE);
-    assertThat(z.sineOfHalfCorner(Direction.of(0, 0, -1))).isZero();
-    Direction y = Direction.of(0, 2, 0);
-    assertThat(y.sineOfHalfCorner(Direction.of(0, 0.5, 0))).isEqualTo(1);
-    assertThat(y.sineOfHalfCorner(Direction.of(0, -1, 0))).isZero();
+    Position x = at(2, 0, 0);
+    assertThat(sineOfHalf(x, at(5, 0, 0))).isEqualTo(1);
+    assertThat(sineOfHalf(x, at(0, 3, 0))).isCloseTo(StrictMath.sqrt(0.5), CLOSE);
+    assertThat(sineOfHalf(x, at(0, 0, -3))).isCloseTo(StrictMath.sqrt(0.5), CLOSE);
+    Position z = at(0, 0, 1);
+    assertThat(sineOfHalf(z, at(0, 0, 7))).isEqualTo(1);
+    assertThat(sineOfHalf(z, at(0, StrictMath.sqrt(3), -1))).isCloseTo(0.5, CLOSE);
+    assertThat(sineOfHalf(z, at(0, 0, -1))).isZero();
+    Position y = at(0, 2, 0);
+    assertThat(sineOfHalf(y, at(0, 0.5, 0))).isEqualTo(1);
+    assertThat(sineOfHalf(y, at(0, -1, 0))).isZero();
+  }
+
+  /** Of the corner between two lines by where they end from zero. */
+  private static double sineOfHalf(Position first, Position second) {
+    Way way = way(Modes.Plane.XY, at(0, 0, 0), first, Optional.empty());
+    Way next = way(Modes.Plane.XY, at(0, 0, 0), second, Optional.empty());
+    return StrictMath.sqrt(way.squareOfHalfCorner(next));
   }
 
   @Test
