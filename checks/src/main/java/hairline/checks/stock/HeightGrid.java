@@ -323,7 +323,15 @@ final class HeightGrid {
 
   /** Height of a cell. */
   long height(int column, int row) {
-    Tile tile = find(column >> SHIFT, row >> SHIFT);
+    return heightIn(find(column >> SHIFT, row >> SHIFT), column, row);
+  }
+
+  /**
+   * Height of a cell.
+   *
+   * @param tile the tile in which it lies; null if there is none
+   */
+  long heightIn(@Nullable Tile tile, int column, int row) {
     return tile == null ? firstHeight(column, row) : tile.heightOf(place(column, row));
   }
 

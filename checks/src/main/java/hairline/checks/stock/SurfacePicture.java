@@ -1,6 +1,7 @@
 package hairline.checks.stock;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A surface seen from above as a raster of bounded size: each pixel shows the cell in its middle.
@@ -12,6 +13,7 @@ public final class SurfacePicture {
 
   private static final int MOST_ALONG = 2000;
   private static final int MARGIN_SHARE = 16;
+  private static final int NOT_ASKED = -1;
 
   private final int width;
   private final int height;
@@ -69,15 +71,44 @@ public final class SurfacePicture {
     SurfacePicture picture = new SurfacePicture(width, height, bounds, cell);
     for (int j = 0; j < height; j++) {
       int row = bounds.fromRow() + (int) ((j + 0.5) * rows / height);
-      for (int i = 0; i < width; i++) {
-        int column = bounds.fromColumn() + (int) ((i + 0.5) * columns / width);
-        int k = j * width + i;
-        picture.stands[k] = surface.stands(column, row);
-        picture.heights[k] = surface.grid().height(column, row);
-        picture.terraces[k] = at.id(column, row);
-      }
+      picture.drawRow(surface, at, bounds.fromColumn(), columns, j, row);
     }
     return picture;
+  }
+
+  /**
+   * Draws a row of pixels; pixels side by side mostly lie in one tile, which is looked for once.
+   */
+  private void drawRow(
+      SurfaceLeft surface,
+      TerraceFinder.TerraceAt at,
+      int fromColumn,
+      double columns,
+      int j,
+      int row) {
+    HeightGrid grid = surface.grid();
+    HeightGrid.@Nullable Tile tile = null;
+    int tileColumn = 0;
+    int terrace = NOT_ASKED;
+    for (int i = 0; i < width; i++) {
+      int column = fromColumn + (int) ((i + 0.5) * columns / width);
+      if (i == 0 || column >> HeightGrid.SHIFT != tileColumn) {
+        tileColumn = column >> HeightGrid.SHIFT;
+        tile = grid.find(tileColumn, row >> HeightGrid.SHIFT);
+        terrace = NOT_ASKED;
+      }
+      int k = j * width + i;
+      long heightPm = grid.heightIn(tile, column, row);
+      heights[k] = heightPm;
+      stands[k] = surface.stands(heightPm);
+      if (stands[k] == Stands.SURFACE) {
+        // Elsewhere there is none. All of an even tile lies in one, and so does what nothing cut.
+        if (terrace == NOT_ASKED || (tile != null && !tile.even())) {
+          terrace = at.id(column, row);
+        }
+        terraces[k] = terrace;
+      }
+    }
   }
 
   /** Pixels along X. */
