@@ -8,6 +8,7 @@ import hairline.parser.Onlooker;
 import hairline.parser.PartProgram;
 import hairline.parser.PlainRun;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -26,11 +27,16 @@ final class LookWhileReading implements Onlooker {
   /** And so much of the end of the file. */
   static final int TAIL_BYTES = 65_536;
 
+  private static final String UNUSUAL = "the file holds what is to be known before it is run";
+
   private final ProgramIndexer indexer = new ProgramIndexer(0, event -> noticed = true);
   private final PartProgram text;
   private OptionalLong number = OptionalLong.empty();
   private boolean noticed;
   private boolean ended;
+
+  /** What a look through all of the file has found. */
+  private Optional<ProgramIndex> whole = Optional.empty();
 
   private LookWhileReading(PartProgram text) {
     this.text = text;
@@ -131,27 +137,55 @@ final class LookWhileReading implements Onlooker {
 
   private void requireAsAssumed() throws NotAsAssumedException {
     if (!isAsAssumed()) {
-      throw new NotAsAssumedException("the file holds what needs a first look");
+      throw new NotAsAssumedException(UNUSUAL);
     }
   }
 
   /**
-   * What the look has found, once the program has been run. Where it ended before its text did, the
-   * file is looked through once more.
+   * Looks through all of the file at once, because somebody has to know before it is read to its
+   * end.
+   *
+   * @throws NotAsAssumedException if it holds what is not assumed
+   */
+  void requireWhole() throws IOException {
+    if (whole.isEmpty()) {
+      List<Event> events = new ArrayList<>();
+      ProgramIndex index = ProgramIndexer.index(text, 0, event -> keepFirst(events, event));
+      requireAsAssumed(index, !events.isEmpty());
+      whole = Optional.of(index);
+    }
+  }
+
+  private static void keepFirst(List<Event> events, Event event) {
+    if (events.isEmpty()) {
+      events.add(event);
+    }
+  }
+
+  /**
+   * What the look has found, once the program has been run. Where that ended before its text did,
+   * the file is looked through once more.
    *
    * @throws NotAsAssumedException if that is not what was assumed
    */
   ProgramIndex found() throws IOException {
-    ProgramIndex index =
-        ended ? indexer.finish() : ProgramIndexer.index(text, 0, event -> noticed = true);
-    if (noticed
+    if (whole.isEmpty() && ended) {
+      ProgramIndex index = indexer.finish();
+      requireAsAssumed(index, noticed);
+      return index;
+    }
+    requireWhole();
+    return whole.orElseThrow();
+  }
+
+  private void requireAsAssumed(ProgramIndex index, boolean events) throws NotAsAssumedException {
+    if (events
         || index.programs().size() != 1
         || !index.first().number().equals(number)
         || index.deletableBlocks()
         || index.mixesDecimalPoints()
         || !index.remarks().isEmpty()) {
-      throw new NotAsAssumedException("the file holds what needs a first look");
+      throw new NotAsAssumedException(UNUSUAL);
     }
-    return index;
   }
 }

@@ -243,11 +243,12 @@ public final class ProgramFiles {
   /**
    * Before subprograms are looked for, it must be known which of them stand in the file.
    *
-   * @throws NotAsAssumedException if the look at it goes along with reading
+   * @throws NotAsAssumedException if the look at it goes along with reading, and there are some
+   * @throws IOException if it cannot be read
    */
-  void requireLook() throws NotAsAssumedException {
+  void requireLook() throws IOException {
     if (look.isPresent()) {
-      throw new NotAsAssumedException("a subprogram may stand in the rest of the file");
+      look.get().requireWhole();
     }
   }
 
@@ -404,7 +405,7 @@ public final class ProgramFiles {
   }
 
   private BlockSource stream(Found found) throws IOException {
-    if (look.isPresent()) {
+    if (look.isPresent() && found.file() == 0) {
       return new ReadAhead(look.get().blocks());
     }
     Program program = found.program();

@@ -86,7 +86,7 @@ class UnseenProgramsProperties {
     Path file = Files.createTempFile("unseen", ".nc");
     try {
       String text = HEAD + String.join("\n", lines) + "\n" + TAIL;
-      Files.write(file, text.getBytes(StandardCharsets.US_ASCII));
+      write(file, text);
       assertThat(check(Threads.TWO, file)).isEqualTo(check(Threads.ONE, file));
     } finally {
       Files.delete(file);
@@ -97,23 +97,34 @@ class UnseenProgramsProperties {
     return ProgramCheck.of(Selection.ALL).withCell(CELL_PM).on(threads).check(file, SHEET);
   }
 
-  /** It is not looked through first wherever that is not needed: the rest here is none. */
+  /** It is not looked through first wherever that is not needed. */
   @Example
   void isNotLookedThroughFirst() throws IOException {
-    Path file = Files.createTempFile("unseen", ".nc");
+    Path folder = Files.createTempDirectory("unseen");
+    Path beside = folder.resolve("O9001.nc");
+    Path file = folder.resolve("main.nc");
     try {
-      Files.write(file, (HEAD + TAIL).getBytes(StandardCharsets.US_ASCII));
-      Timings clocks = Timings.measured();
-      ProgramResult quick =
-          ProgramCheck.of(Selection.ALL)
-              .withCell(CELL_PM)
-              .timedBy(clocks)
-              .on(Threads.TWO)
-              .check(file, SHEET);
-      assertThat(quick).isEqualTo(check(Threads.ONE, file));
-      assertThat(clocks.nanos().keySet().toString()).doesNotContain("first look");
+      write(beside, "O9001\nX1. Y1.\n(hairline: accept outside-travel until end: odd)\nM99\n");
+      for (String lines : List.of("", "M98 P9001\n", "M98 P1\n", "M98 P9002\n")) {
+        write(file, HEAD + lines + TAIL);
+        Timings clocks = Timings.measured();
+        ProgramResult quick =
+            ProgramCheck.of(Selection.ALL)
+                .withCell(CELL_PM)
+                .timedBy(clocks)
+                .on(Threads.TWO)
+                .check(file, SHEET);
+        assertThat(quick).isEqualTo(check(Threads.ONE, file));
+        assertThat(clocks.nanos().keySet().toString()).doesNotContain("first look");
+      }
     } finally {
-      Files.delete(file);
+      for (Path path : List.of(beside, file, folder)) {
+        Files.deleteIfExists(path);
+      }
     }
+  }
+
+  private static void write(Path file, String text) throws IOException {
+    Files.write(file, text.getBytes(StandardCharsets.US_ASCII));
   }
 }
