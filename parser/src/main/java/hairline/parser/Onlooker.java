@@ -25,8 +25,8 @@ public interface Onlooker {
   /**
    * Any other block, and plain ones that the reader has made for some reason.
    *
-   * @return whether who reads the blocks is to get those behind it; once that is not so, the rest
-   *     of the text is read for the onlooker alone
+   * @return whether who reads the blocks is to get this one, unless it is a tape mark, and those
+   *     behind it; once that is not so, the rest of the text is read for the onlooker alone
    * @throws IOException to end the reading
    */
   boolean other(Block block) throws IOException;

@@ -43,11 +43,11 @@ public final class ProgramCheck {
 
   /** On how many threads a program is checked; the result is the same. */
   enum Threads {
-    /** On one. */
+    /** On one; each file is looked through before it is read to be run. */
     ONE,
-    /** Events are made on one and judged on another. */
-    TWO,
-    /** On two where the program is long. */
+    /** Read, made, cut and judged on one each; the file is looked through while it is read. */
+    SEVERAL,
+    /** On several where the program is long. */
     AS_IT_PAYS
   }
 
@@ -90,7 +90,7 @@ public final class ProgramCheck {
   private boolean parts(ProgramFiles files) {
     return switch (threads) {
       case ONE -> false;
-      case TWO -> true;
+      case SEVERAL -> true;
       case AS_IT_PAYS -> files.isLong();
     };
   }
@@ -158,16 +158,13 @@ public final class ProgramCheck {
 
   private ProgramResult check(Source source, Setup setup, EventSink watcher) throws IOException {
     ControlProfile profile = SheetControl.of(setup);
-    Optional<ProgramResult> unseen =
-        watcher == NOBODY ? checkUnseen(source, setup, profile) : Optional.empty();
-    if (unseen.isPresent()) {
-      return unseen.get();
-    }
-    Run off = new Run(selection, setup, cellPm, watcher, timings);
-    ProgramFiles files = open(source, List.of(), off);
-    off.run(files, profile, false, parts(files));
+    Optional<Ran> unseen = watcher == NOBODY ? runUnseen(source, setup, profile) : Optional.empty();
+    Ran first = unseen.isPresent() ? unseen.get() : runSeen(source, setup, profile, watcher);
+    Run off = first.run();
+    ProgramFiles files = first.files();
     if (!files.deletableBlocks()) {
-      return checked(off, files, setup);
+      off.accepts().unused().forEach(accept -> off.dispatch(new AcceptUnused(accept)));
+      return result(List.of(files), setup, List.of(off), off.findings());
     }
     Run on = new Run(selection, setup, cellPm, NOBODY, timings);
     ProgramFiles again = open(source, names(files), on);
@@ -182,11 +179,21 @@ public final class ProgramCheck {
     return result(List.of(files, again), setup, List.of(off, on), BlockDeleteMerge.of(off, on));
   }
 
+  /** A run to its end with the block delete switch off, and the files it drew on. */
+  private record Ran(Run run, ProgramFiles files) {}
+
+  private Ran runSeen(Source source, Setup setup, ControlProfile profile, EventSink watcher)
+      throws IOException {
+    Run off = new Run(selection, setup, cellPm, watcher, timings);
+    ProgramFiles files = open(source, List.of(), off);
+    off.run(files, profile, false, parts(files));
+    return new Ran(off, files);
+  }
+
   /**
-   * Checks a long file that nobody has looked through before; nothing where that proves to be
-   * needed.
+   * Runs a long file that nobody has looked through before; nothing where that proves to be needed.
    */
-  private Optional<ProgramResult> checkUnseen(Source source, Setup setup, ControlProfile profile)
+  private Optional<Ran> runUnseen(Source source, Setup setup, ControlProfile profile)
       throws IOException {
     if (threads == Threads.ONE) {
       return Optional.empty();
@@ -194,7 +201,7 @@ public final class ProgramCheck {
     Run off = new Run(selection, setup, cellPm, NOBODY, timings);
     Optional<ProgramFiles> unseen =
         source.openUnseen(
-            threads == Threads.TWO ? 0 : ProgramFiles.READ_AHEAD_BYTES, off.beforeStart());
+            threads == Threads.SEVERAL ? 0 : ProgramFiles.READ_AHEAD_BYTES, off.beforeStart());
     if (unseen.isEmpty()) {
       return Optional.empty();
     }
@@ -205,14 +212,7 @@ public final class ProgramCheck {
     } catch (NotAsAssumedException e) {
       return Optional.empty();
     }
-    return Optional.of(checked(off, files, setup));
-  }
-
-  /** What one run has found that stands for both settings of the switch. */
-  private static ProgramResult checked(Run off, ProgramFiles files, Setup setup)
-      throws IOException {
-    off.accepts().unused().forEach(accept -> off.dispatch(new AcceptUnused(accept)));
-    return result(List.of(files), setup, List.of(off), off.findings());
+    return Optional.of(new Ran(off, files));
   }
 
   private static List<String> names(ProgramFiles files) {

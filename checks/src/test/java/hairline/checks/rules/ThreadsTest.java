@@ -18,7 +18,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** A program checked on two threads gives what it gives on one. */
+/** A program checked on several threads gives what it gives on one. */
 class ThreadsTest {
   @TestFactory
   Stream<DynamicTest> programs() throws IOException {
@@ -30,7 +30,7 @@ class ThreadsTest {
                     () -> {
                       Setup setup = Programs.sheetFor(program);
                       ProgramCheck check = ProgramCheck.of(Selection.ALL);
-                      assertThat(check.on(Threads.TWO).check(program, setup))
+                      assertThat(check.on(Threads.SEVERAL).check(program, setup))
                           .isEqualTo(check.on(Threads.ONE).check(program, setup));
                     }));
   }
@@ -39,7 +39,7 @@ class ThreadsTest {
   void whatGoesWrongOverThereGoesWrongHere() throws Exception {
     Path program = AnnotatedProgramsTest.programs().get(0);
     Setup setup = Programs.sheetFor(program);
-    for (Threads threads : List.of(Threads.ONE, Threads.TWO)) {
+    for (Threads threads : List.of(Threads.ONE, Threads.SEVERAL)) {
       assertThatThrownBy(
               () ->
                   ProgramCheck.of(Selection.ALL)

@@ -2,6 +2,7 @@ package hairline.checks.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hairline.checks.finding.Finding.BlockDelete;
 import hairline.checks.finding.ProgramResult;
 import hairline.checks.rules.ProgramCheck.Threads;
 import hairline.checks.setup.Setup;
@@ -87,7 +88,7 @@ class UnseenProgramsProperties {
     try {
       String text = HEAD + String.join("\n", lines) + "\n" + TAIL;
       write(file, text);
-      assertThat(check(Threads.TWO, file)).isEqualTo(check(Threads.ONE, file));
+      assertThat(check(Threads.SEVERAL, file)).isEqualTo(check(Threads.ONE, file));
     } finally {
       Files.delete(file);
     }
@@ -112,11 +113,30 @@ class UnseenProgramsProperties {
             ProgramCheck.of(Selection.ALL)
                 .withCell(CELL_PM)
                 .timedBy(clocks)
-                .on(Threads.TWO)
+                .on(Threads.SEVERAL)
                 .check(file, SHEET);
         assertThat(quick).isEqualTo(check(Threads.ONE, file));
         assertThat(clocks.nanos().keySet().toString()).doesNotContain("first look");
       }
+    } finally {
+      for (Path path : List.of(beside, file, folder)) {
+        Files.deleteIfExists(path);
+      }
+    }
+  }
+
+  /** Whether the switch matters may show only in a file that is called. */
+  @Example
+  void deletableBlocksMayStandBeside() throws IOException {
+    Path folder = Files.createTempDirectory("unseen");
+    Path beside = folder.resolve("O9001.nc");
+    Path file = folder.resolve("main.nc");
+    try {
+      write(beside, "O9001\n/G0 Z5.\nG0 X1.\nM99\n");
+      write(file, HEAD + "M98 P9001\n" + TAIL);
+      ProgramResult result = check(Threads.SEVERAL, file);
+      assertThat(result.findings()).anyMatch(f -> f.blockDelete() == BlockDelete.ONLY_ON);
+      assertThat(result).isEqualTo(check(Threads.ONE, file));
     } finally {
       for (Path path : List.of(beside, file, folder)) {
         Files.deleteIfExists(path);
