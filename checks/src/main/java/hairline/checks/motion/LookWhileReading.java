@@ -51,21 +51,31 @@ final class LookWhileReading implements Onlooker {
   static Optional<LookWhileReading> at(PartProgram text, long bytes) throws IOException {
     LookWhileReading head = new LookWhileReading(text);
     long behindHead = 0;
+    long numbered = 0;
     try (BlockSource blocks = text.blocks()) {
       Optional<Block> next = blocks.next();
       for (int i = 0; i < HEAD_BLOCKS && next.isPresent(); i++) {
         head.indexer.take(next.get());
+        numbered += isNumbered(next.get()) ? 1 : 0;
         behindHead = next.get().byteOffset() + next.get().byteLength() + 1L;
         next = blocks.next();
       }
     }
     head.number = head.indexer.numberSoFar();
-    if (!head.isAsAssumed() || !isTailUsual(text, Math.max(behindHead, bytes - TAIL_BYTES))) {
+    // If the rest is numbered like the head, it would be told that not all numbers are kept.
+    boolean tooManyNumbers = numbered > 0 && numbered * bytes >= SequenceNumbers.CAP * behindHead;
+    if (!head.isAsAssumed()
+        || tooManyNumbers
+        || !isTailUsual(text, Math.max(behindHead, bytes - TAIL_BYTES))) {
       return Optional.empty();
     }
     LookWhileReading look = new LookWhileReading(text);
     look.number = head.number;
     return Optional.of(look);
+  }
+
+  private static boolean isNumbered(Block block) {
+    return block.words().stream().anyMatch(word -> word.letter() == 'N');
   }
 
   private static boolean isTailUsual(PartProgram text, long from) throws IOException {

@@ -185,4 +185,20 @@ class LookWhileReadingProperties {
     LookWhileReading look = look(PartPrograms.of("late", text.getBytes(UTF_8))).orElseThrow();
     assertThatThrownBy(() -> all(look.blocks())).isInstanceOf(NotAsAssumedException.class);
   }
+
+  /** A first look tells that not all numbers are kept, so such a file is not run before it. */
+  @Example
+  void moreNumbersThanAreKept() throws IOException {
+    for (boolean tooMany : List.of(true, false)) {
+      StringBuilder text = new StringBuilder("O1\n");
+      int blocks =
+          SequenceNumbers.CAP + (tooMany ? SequenceNumbers.CAP / 4 : -SequenceNumbers.CAP / 4);
+      for (int i = 0; i < blocks; i++) {
+        text.append('N').append(10_000_000 + i).append("X1.\n");
+      }
+      byte[] bytes = text.toString().getBytes(UTF_8);
+      PartProgram program = PartPrograms.of("numbered", bytes);
+      assertThat(LookWhileReading.at(program, bytes.length).isPresent()).isEqualTo(!tooMany);
+    }
+  }
 }
