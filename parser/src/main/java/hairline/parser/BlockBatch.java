@@ -14,7 +14,7 @@ final class BlockBatch {
    * So many that threads are seldom woken, so few that most die before they are collected; a block
    * that is kept keeps all of its batch.
    */
-  static final int MOST_BLOCKS = 512;
+  static final int MOST_BLOCKS = 1_024;
 
   private static final int MOST_TEXT_BYTES = 65_536;
 

@@ -8,7 +8,6 @@ import hairline.parser.Onlooker;
 import hairline.parser.PartProgram;
 import hairline.parser.PlainRun;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -37,6 +36,8 @@ final class LookWhileReading implements Onlooker {
 
   /** What a look through all of the file has found. */
   private Optional<ProgramIndex> whole = Optional.empty();
+
+  private boolean wholeNoticed;
 
   private LookWhileReading(PartProgram text) {
     this.text = text;
@@ -159,16 +160,9 @@ final class LookWhileReading implements Onlooker {
    */
   void requireWhole() throws IOException {
     if (whole.isEmpty()) {
-      List<Event> events = new ArrayList<>();
-      ProgramIndex index = ProgramIndexer.index(text, 0, event -> keepFirst(events, event));
-      requireAsAssumed(index, !events.isEmpty());
+      ProgramIndex index = ProgramIndexer.index(text, 0, event -> wholeNoticed = true);
+      requireAsAssumed(index, wholeNoticed);
       whole = Optional.of(index);
-    }
-  }
-
-  private static void keepFirst(List<Event> events, Event event) {
-    if (events.isEmpty()) {
-      events.add(event);
     }
   }
 

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Handover implements EventSink {
   /** So many that threads are seldom woken, so few that most die before they are collected. */
-  static final int EVENTS_A_BATCH = 1_024;
+  static final int EVENTS_A_BATCH = 2_048;
 
   private static final int BATCHES = 4;
 

@@ -212,10 +212,16 @@ final class Run {
   }
 
   private void join() throws IOException {
-    timings.begin("handing over, or waiting to");
+    if (toStock.isUsed()) {
+      join(Stages.TO_STOCK, toStock);
+    }
+    join(Stages.TO_JUDGE, toJudge);
+  }
+
+  private void join(String name, Handover handover) throws IOException {
+    timings.begin(name);
     try {
-      toStock.join();
-      toJudge.join();
+      handover.join();
     } finally {
       timings.end();
     }

@@ -35,6 +35,10 @@ public record Stages(
     PlannedFeed feed,
     SpindleWarmth warmth,
     LevelGrowths growth) {
+  /** Under these names the timings have the handing over between threads. */
+  static final String TO_STOCK = "handing over to the stock, or waiting to";
+
+  static final String TO_JUDGE = "handing over to who judges, or waiting to";
 
   /**
    * Builds the chain before the rules, as far as they need it: stages that nobody needs are left
@@ -68,7 +72,7 @@ public record Stages(
             MotionLimits.of(setup), table.waitsForSpindle(), feed, timings.stage("time", timeline));
     EventSink timed =
         timings.stage(
-            "handing over, or waiting to",
+            TO_JUDGE,
             toJudge.apply(
                 needs.contains(Need.TIMING) ? timings.stage("planned feed", planner) : rules));
     if (!needs.contains(Need.OVERLAP) && !needs.contains(Need.SURFACE)) {
@@ -79,8 +83,7 @@ public record Stages(
     if (depths) {
       stock.tellDepths();
     }
-    EventSink first =
-        timings.stage("handing over, or waiting to", toStock.apply(timings.stage("stock", stock)));
+    EventSink first = timings.stage(TO_STOCK, toStock.apply(timings.stage("stock", stock)));
     return new Stages(first, time, feed, growth.warmth(), growth);
   }
 }
