@@ -261,16 +261,18 @@ final class SliverFinder {
     int right = rows ? 1 : 0;
     int up = rows ? 0 : 1;
     int back = rows ? 1 : HeightGrid.SIDE;
-    for (int place = 0; place < tile.heights.length; place++) {
+    long[] heights = tile.heights;
+    int[] ids = tile.ids;
+    for (int place = 0; place < heights.length; place++) {
       // Most cells have a floor of no level, or none lower before them in the tile.
-      if (tile.ids[place] < Cut.UNCUT) {
+      if (ids[place] < Cut.UNCUT) {
         continue;
       }
       int column = fromColumn + (place & LAST);
       int row = fromRow + (place >> HeightGrid.SHIFT);
       boolean inside = rows ? column > fromColumn : row > fromRow;
-      long height = tile.heights[place];
-      if ((inside && tile.heights[place - back] >= height)
+      long height = heights[place];
+      if ((inside && heights[place - back] >= height)
           || grid.height(tile, column - right, row - up) >= height
           || grid.id(tile, column - right, row - up) <= Cut.UNCUT
           || surface.stands(height) != Stands.SURFACE) {
@@ -279,7 +281,7 @@ final class SliverFinder {
       // Within the tile without looking it up.
       int room = LAST - (rows ? place & LAST : place >> HeightGrid.SHIFT);
       int cells = 1;
-      while (cells <= Math.min(room, mostCells) && tile.heights[place + cells * back] == height) {
+      while (cells <= Math.min(room, mostCells) && heights[place + cells * back] == height) {
         cells++;
       }
       while (cells <= mostCells

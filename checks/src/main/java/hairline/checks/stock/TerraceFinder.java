@@ -36,6 +36,7 @@ final class TerraceFinder {
 
   private static final double MM2_PER_PM2 = 1e-18;
   private static final int CELLS = HeightGrid.SIDE * HeightGrid.SIDE;
+  private static final long[] NO_HEIGHTS = {};
   private static final int LAST = HeightGrid.SIDE - 1;
 
   private final SurfaceLeft surface;
@@ -144,13 +145,15 @@ final class TerraceFinder {
     HeightGrid.Tile below = grid.find(tile.column, tile.row - 1);
     for (int row = fromRow - 1; row <= fromRow + LAST; row++) {
       HeightGrid.Tile holds = row < fromRow ? below : tile;
+      long[] heights = holds == null ? NO_HEIGHTS : holds.heights;
+      int place = HeightGrid.place(fromColumn, row) - fromColumn;
       // Cells of one height side by side are of one area, which is asked about once.
       long settled = HeightGrid.AIR_HEIGHT;
       for (int column = fromColumn - 1; column <= fromColumn + LAST; column++) {
         long height =
-            holds != null && column >= fromColumn
-                ? holds.heightOf(HeightGrid.place(column, row))
-                : grid.height(column, row);
+            holds == null || column < fromColumn
+                ? grid.height(column, row)
+                : heights.length == 0 ? holds.heightOf(0) : heights[place + column];
         if (height != settled) {
           settled = height;
           if (surface.stands(height) == Stands.SURFACE
