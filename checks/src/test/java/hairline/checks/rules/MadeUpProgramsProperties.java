@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hairline.checks.finding.ProgramResult;
 import hairline.checks.setup.Setup;
-import hairline.checks.setup.SheetException;
 import hairline.parser.PartPrograms;
 import java.io.IOException;
 import java.io.InputStream;
@@ -30,15 +29,7 @@ class MadeUpProgramsProperties {
   /** Coarse: it is not the height field's fineness that is asked for. */
   private static final OptionalLong CELL_PM = OptionalLong.of(20_000_000);
 
-  private static final Setup SHEET = sheet();
-
-  private static Setup sheet() {
-    try {
-      return Programs.sheetFor(Programs.ROOT.resolve("mixer-insert/mixer-insert.nc"));
-    } catch (SheetException e) {
-      throw new IllegalStateException(e.getMessage(), e);
-    }
-  }
+  private static final Setup SHEET = Programs.demoSheet();
 
   @Provide
   Arbitrary<String> programs() throws IOException {

@@ -40,6 +40,15 @@ final class Programs {
     }
   }
 
+  /** The sheet of the demo. */
+  static Setup demoSheet() {
+    try {
+      return sheetFor(ROOT.resolve("mixer-insert/mixer-insert.nc"));
+    } catch (SheetException e) {
+      throw new AssertionError(e.getMessage(), e);
+    }
+  }
+
   /** The sheet for a program: the one of its own name, else the nearest above it. */
   static Setup sheetFor(Path program) throws SheetException {
     String name = String.valueOf(program.getFileName());

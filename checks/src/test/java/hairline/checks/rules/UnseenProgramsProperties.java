@@ -6,7 +6,6 @@ import hairline.checks.finding.Finding.BlockDelete;
 import hairline.checks.finding.ProgramResult;
 import hairline.checks.rules.ProgramCheck.Threads;
 import hairline.checks.setup.Setup;
-import hairline.checks.setup.SheetException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -36,15 +35,7 @@ class UnseenProgramsProperties {
   /** Coarse: it is not the height field's fineness that is asked for. */
   private static final OptionalLong CELL_PM = OptionalLong.of(20_000_000);
 
-  private static final Setup SHEET = sheet();
-
-  private static Setup sheet() {
-    try {
-      return Programs.sheetFor(Programs.ROOT.resolve("mixer-insert/mixer-insert.nc"));
-    } catch (SheetException e) {
-      throw new IllegalStateException(e.getMessage(), e);
-    }
-  }
+  private static final Setup SHEET = Programs.demoSheet();
 
   @Provide
   Arbitrary<List<String>> lines() {
