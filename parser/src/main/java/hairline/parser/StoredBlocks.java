@@ -75,7 +75,7 @@ final class StoredBlocks implements BatchSource {
   @Override
   public void fill(BlockBatch.Builder batch) throws IOException {
     while (!batch.isFull() && !batch.isTooFar(lines.offset())) {
-      if (parser.scans() && lines.offset() >= leaderEnd && (watch == null || watch.wantsMore())) {
+      if (parser.scans() && lines.offset() >= leaderEnd) {
         addPlain(batch);
       }
       if (!batch.isFull()) {

@@ -13,11 +13,6 @@ final class Watch {
     this.onlooker = onlooker;
   }
 
-  /** Whether who reads the blocks is still to get some. */
-  boolean wantsMore() {
-    return wantsMore;
-  }
-
   /**
    * Shows the line that the scanner has read last, which {@link LineScanner#isPlainButForNumber}.
    *
@@ -33,8 +28,7 @@ final class Watch {
   /** Shows a block; whether who reads the blocks is to get it, and those behind. */
   boolean wants(Block block) throws IOException {
     tellPlain();
-    boolean more = onlooker.other(block);
-    wantsMore &= more;
+    wantsMore &= onlooker.other(block);
     return wantsMore;
   }
 

@@ -39,7 +39,7 @@ public final class ProgramFiles {
   static final long KEPT_PROGRAM_BYTES = 65_536;
 
   /** From this length on a program is read ahead by a thread of its own. */
-  public static final long READ_AHEAD_BYTES = 524_288;
+  static final long READ_AHEAD_BYTES = 524_288;
 
   /** Longest text of all subprograms kept. */
   static final long KEPT_BYTES = 1_048_576;
@@ -122,16 +122,14 @@ public final class ProgramFiles {
    * where its head or its tail promises a failure. {@link #endLook} tells afterwards whether the
    * run is worth something, unless reading has ended with {@link NotAsAssumedException}.
    *
-   * @param fromBytes shorter files are left out
    * @param sink takes what the first look at files beside it notices
    * @throws IOException if the file cannot be read
    */
-  public static Optional<ProgramFiles> lookingWhileReading(
-      Path file, long fromBytes, EventSink sink) throws IOException {
+  public static Optional<ProgramFiles> lookingWhileReading(Path file, EventSink sink)
+      throws IOException {
     long bytes = Files.size(file);
     PartProgram text = PartPrograms.of(file);
-    Optional<LookWhileReading> look =
-        bytes < fromBytes ? Optional.empty() : LookWhileReading.at(text, bytes);
+    Optional<LookWhileReading> look = LookWhileReading.at(text, bytes);
     if (look.isEmpty()) {
       return Optional.empty();
     }
@@ -141,6 +139,15 @@ public final class ProgramFiles {
     files.drawnOn.add(0);
     files.realPath(file).ifPresent(path -> files.indexOfPath.put(path, 0));
     return Optional.of(files);
+  }
+
+  /**
+   * Whether a file is so long that a second thread pays, and looking through it first takes time.
+   *
+   * @throws IOException if it cannot be read
+   */
+  public static boolean isLong(Path file) throws IOException {
+    return Files.size(file) >= READ_AHEAD_BYTES;
   }
 
   private static ProgramFiles beside(Path file, List<String> known, EventSink sink) {

@@ -99,8 +99,13 @@ public final class ProgramCheck {
   private interface Source {
     ProgramFiles open(List<String> known, EventSink sink) throws IOException;
 
+    /** Whether it stands in a file so long that looking through it first takes its time. */
+    default boolean isLongFile() throws IOException {
+      return false;
+    }
+
     /** The same for a run that a look at the file goes along with; nothing where none may. */
-    default Optional<ProgramFiles> openUnseen(long fromBytes, EventSink sink) throws IOException {
+    default Optional<ProgramFiles> openUnseen(EventSink sink) throws IOException {
       return Optional.empty();
     }
   }
@@ -112,8 +117,13 @@ public final class ProgramCheck {
     }
 
     @Override
-    public Optional<ProgramFiles> openUnseen(long fromBytes, EventSink sink) throws IOException {
-      return ProgramFiles.lookingWhileReading(program, fromBytes, sink);
+    public boolean isLongFile() throws IOException {
+      return ProgramFiles.isLong(program);
+    }
+
+    @Override
+    public Optional<ProgramFiles> openUnseen(EventSink sink) throws IOException {
+      return ProgramFiles.lookingWhileReading(program, sink);
     }
   }
 
@@ -195,13 +205,18 @@ public final class ProgramCheck {
    */
   private Optional<Ran> runUnseen(Source source, Setup setup, ControlProfile profile)
       throws IOException {
-    if (threads == Threads.ONE) {
+    boolean pays =
+        switch (threads) {
+          case ONE -> false;
+          case SEVERAL -> true;
+          case AS_IT_PAYS -> source.isLongFile();
+        };
+    // A run is not set up for nothing: that is a good part of a short check.
+    if (!pays) {
       return Optional.empty();
     }
     Run off = new Run(selection, setup, cellPm, NOBODY, timings);
-    Optional<ProgramFiles> unseen =
-        source.openUnseen(
-            threads == Threads.SEVERAL ? 0 : ProgramFiles.READ_AHEAD_BYTES, off.beforeStart());
+    Optional<ProgramFiles> unseen = source.openUnseen(off.beforeStart());
     if (unseen.isEmpty()) {
       return Optional.empty();
     }
